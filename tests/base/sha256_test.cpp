@@ -1,0 +1,43 @@
+#include "engine/base/sha256.h"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+using pouncemark::sha256_hex;
+
+TEST_CASE("the checksum of the standard's own texts is the standard's") {
+  // source: FIPS 180-4, the examples published with it (SHA256.pdf: one block, two blocks) and the
+  // older example of a million letters; the empty text likewise. Taken down from memory and found
+  // the same with sha256sum of coreutils 9.1.
+  CHECK(sha256_hex("") == "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+  CHECK(sha256_hex("abc") == "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+  CHECK(sha256_hex("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq") ==
+        "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1");
+  CHECK(sha256_hex(std::string(1'000'000, 'a')) ==
+        "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
+}
+
+TEST_CASE("texts that just fill a block, or miss it by one, keep their own checksum") {
+  // source: sha256sum of coreutils 9.1.
+  CHECK(sha256_hex(std::string(55, 'a')) ==
+        "9f4390f8d30c2dd92ec9f095b65e2b9ae9b0a925a5258e241c9f1e910f734318");
+  CHECK(sha256_hex(std::string(56, 'a')) ==
+        "b35439a4ac6f0948b6d6f9e3c6af0f5f590ce20f1bde7090ef7970686ec6738a");
+  CHECK(sha256_hex(std::string(63, 'a')) ==
+        "7d3e74a05d7db15bce4ad9ec0658ea98e3f06eeecf16b4c6fff2da457ddc2f34");
+  CHECK(sha256_hex(std::string(64, 'a')) ==
+        "ffe054fe7ae0cb6dc65c3af9b61d5209f439851db43d0ba5997337df154668eb");
+  CHECK(sha256_hex(std::string(65, 'a')) ==
+        "635361c48bb9eab14198e76ea8ab7f1a41685d6ad62aa9146d301d4f17eb0ae0");
+}
+
+TEST_CASE("a byte over 127 and a zero byte count like any other") {
+  // source: sha256sum of coreutils 9.1.
+  CHECK(sha256_hex(std::string_view("\xff\x00\x80", 3)) !=
+        sha256_hex(std::string_view("\xff\x80", 2)));
+  CHECK(sha256_hex(std::string_view("\x00", 1)) ==
+        "6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d");
+  CHECK(sha256_hex(std::string_view("\xff", 1)) ==
+        "a8100ae6aa1940d0b663bb31cd466142ebbdbd5187131b92d93818987832eb89");
+}
