@@ -1,0 +1,21 @@
+#pragma once
+
+/// All small constants of the engine stand here, each with its reason; nowhere else.
+namespace pouncemark::tolerance {
+
+/// Two places nearer than this are the same place: a thousandth of the micrometre we store.
+inline constexpr double kSamePointMm = 1e-6;
+
+/// An arc that rises less than this over its chord is drawn and measured as a straight line: the
+/// micrometre we store cannot show the difference.
+inline constexpr double kCurveMm = 1e-6;
+
+/// Two directions whose cross product (of unit vectors) is smaller than this count as parallel:
+/// their meeting point would lie a thousand kilometres away.
+inline constexpr double kParallel = 1e-9;
+
+/// Two edges that turn less than this (sine of the angle) where they meet run into one another: the
+/// rise of a rounded corner, entered to the micrometre, is true to about a tenth of it.
+inline constexpr double kSmoothJoint = 1e-3;
+
+}  // namespace pouncemark::tolerance
