@@ -1,0 +1,33 @@
+#include "engine/base/number_text.h"
+#include "engine/checks/rules.h"
+
+namespace pouncemark::checks {
+
+std::optional<Finding> staple_under_foot(Um apart_um, const FootNeed& foot, StapleState state,
+                                         bool said) {
+  const Um needed = foot.half_foot_um + foot.tolerance_um;
+  if (state == StapleState::out_already || apart_um >= needed) return std::nullopt;
+  Finding finding;
+  finding.code = "staple_under_foot";
+  finding.figure = mm_text(needed - apart_um, 1);
+  finding.sum = "half a foot " + short_mm_text(foot.half_foot_um, 1) + " + tolerance " +
+                short_mm_text(foot.tolerance_um, 1) + " = " + short_mm_text(needed, 1) +
+                (foot.assumed ? " (assumed: measure your foot)" : " (entered)");
+  const std::string apart =
+      apart_um == 0 ? "stand on the row" : "stand " + mm_text(apart_um, 1) + " from the row";
+  if (state == StapleState::comes_out_as_the_foot_comes) {
+    finding.severity = Severity::note;
+    finding.sentence = "The staples " + apart +
+                       " and come out as the foot comes. Count them out as they were counted in.";
+    finding.change = "Write both counts on the card.";
+    return finding;
+  }
+  finding.severity = Severity::stop;
+  finding.sentence = finding.figure + " short: the staples " + apart + " and the foot needs " +
+                     short_mm_text(needed, 1) + ". The needle or foot will meet them." +
+                     (said ? "" : " The job does not say when they come out.");
+  finding.change = "Say when the staples come out, or set the rows farther apart.";
+  return finding;
+}
+
+}  // namespace pouncemark::checks

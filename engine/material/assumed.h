@@ -1,0 +1,33 @@
+#pragma once
+
+#include "engine/geometry/units.h"
+
+/// Floor 2, material: records of sheet, cloth, thread, needle, staple and machine with the source
+/// of every value. Knows no piece and no job. For now it holds the values a job may leave out; each
+/// is ASSUMED and says so where it is used.
+namespace pouncemark::material {
+
+/// Needle size 140: blade 1.40 across. Common practice for thread tex 135; the trial seam decides.
+inline constexpr int kAssumedNeedleSize = 140;
+/// Thread tex 135. Common practice.
+inline constexpr int kAssumedThreadTex = 135;
+/// Thread left for tails per row, both ends and some to spare. Common practice.
+inline constexpr Um kAssumedTailsUm = 300'000;
+/// Middle of the textile to the middle of the sheet. Assumed.
+inline constexpr Um kAssumedSlipDistanceUm = 1'500;
+/// Crown of a staple, along the row. Common practice.
+inline constexpr Um kAssumedCrownUm = 12'000;
+/// Half a presser foot. Common practice; measure yours.
+inline constexpr Um kAssumedHalfFootUm = 7'000;
+/// How far a foot strays from its line. Assumed.
+inline constexpr Um kAssumedFootToleranceUm = 2'000;
+/// How far a cut sleeve may be off its width, either way. Common practice.
+inline constexpr Um kAssumedWidthToleranceUm = 1'000;
+/// How far a lap may be off, either way. Common practice.
+inline constexpr Um kAssumedLapToleranceUm = 500;
+/// A row wants this many needle blades of sheet outside it. Assumed limit.
+inline constexpr int kAssumedBladesToEdge = 8;
+/// Two rows side by side want this many needle blades between them. Assumed limit.
+inline constexpr int kAssumedBladesBetweenRows = 5;
+
+}  // namespace pouncemark::material
