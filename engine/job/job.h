@@ -1,0 +1,160 @@
+#pragma once
+
+#include <array>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/geometry/units.h"
+#include "engine/job/json_node.h"
+#include "engine/material/assumed.h"
+
+/// Floor 6, job: what the user entered and nothing derived. Rules and repeats, never points.
+/// Every length is whole micrometres as typed. Knows no results, no page, no screen, no file.
+namespace pouncemark::job {
+
+/// Even: gaps never wider than asked. Exact: gaps just as asked, the left-over is shown.
+enum class SpacingRule { even, exact };
+
+/// Where the left-over of an exact row goes: after the last point, half to each end, or filled with
+/// one more point at the far end.
+enum class LeftOver { end, split, extra_point };
+
+/// When the staples of a row come out, as far as the job says.
+enum class StaplesOut { not_said, before_the_row, as_the_foot_comes, after_the_row, stay };
+
+/// A row of staples: a rule, not points. `in_from_edge_um` is not used on a lap (the row stands on
+/// the lap's middle line).
+struct StapleRow {
+  Um in_from_edge_um = 0;
+  std::array<Um, 2> kept_clear_um{0, 0};  ///< from the datum end, from the far end
+  Um spacing_um = 0;
+  SpacingRule rule = SpacingRule::even;
+  LeftOver left_over = LeftOver::end;
+  StaplesOut staples = StaplesOut::not_said;
+  Extras extras;
+};
+
+/// A row of stitches; stitches are never longer than asked.
+struct StitchRow {
+  Um in_from_edge_um = 0;
+  std::array<Um, 2> kept_clear_um{0, 0};
+  Um stitch_um = 0;
+  Extras extras;
+};
+
+/// The staple row and the stitch row of one place, and the stack the needle meets there.
+struct RowPair {
+  StapleRow staple;
+  StitchRow stitch;
+  Um stack_um = 0;
+  Extras extras;
+};
+
+/// What differs on one sleeve from its section; an empty field follows the section.
+struct StapleChange {
+  std::optional<Um> in_from_edge_um;
+  std::optional<std::array<Um, 2>> kept_clear_um;
+  std::optional<Um> spacing_um;
+  std::optional<SpacingRule> rule;
+  std::optional<LeftOver> left_over;
+  std::optional<StaplesOut> staples;
+  Extras extras;
+};
+struct StitchChange {
+  std::optional<Um> in_from_edge_um;
+  std::optional<std::array<Um, 2>> kept_clear_um;
+  std::optional<Um> stitch_um;
+  Extras extras;
+};
+struct SleeveChange {
+  std::optional<Um> width_um;
+  std::optional<StapleChange> staple;
+  std::optional<StitchChange> stitch;
+  Extras side_rows_extras;
+  Extras extras;
+};
+
+/// Sleeves lapped side by side, numbered from the viewer's left; each lies over its right
+/// neighbour. A sleeve on its own is a section of one.
+struct Section {
+  std::string code;
+  std::string make = "two_leaf";
+  Um length_um = 0;
+  Um lap_um = 0;
+  Um leaf_um = 0;
+  std::vector<Um> widths_um;  ///< repeats until `count` sleeves have one
+  int count = 1;
+  std::optional<Um> width_tolerance_um;
+  std::optional<Um> lap_tolerance_um;
+  RowPair side_rows;
+  std::optional<RowPair> lap_rows;  ///< absent only where there is no lap
+  std::map<std::string, SleeveChange> changes;
+  Extras extras;
+};
+
+/// One edge of a panel written out: it runs from `from_um` to the next edge's `from_um`,
+/// anticlockwise, and bulges outward by `rise_um` (negative: inward, 0: straight).
+struct OutlineEdge {
+  std::string role;  ///< hinge_side, fly_side, top, bottom
+  std::array<Um, 2> from_um{0, 0};
+  Um rise_um = 0;
+  Extras extras;
+};
+
+/// A textile panel on its backing. Written as a rectangle (`backing_um` and `hinge_side`) or as an
+/// outline. `rows_on` names the edges that take a row; the fly side never does.
+struct Panel {
+  std::string code;
+  std::array<Um, 2> backing_um{0, 0};  ///< width, length; unused with an outline
+  std::string hinge_side = "left";     ///< left or right, seen from the front
+  std::vector<OutlineEdge> outline;
+  Um backing_thickness_um = 0;
+  Um panel_in_um = 0;
+  Um spacing_um = 0;
+  Um stitch_um = 0;
+  Um stack_um = 0;
+  std::optional<std::vector<std::string>> rows_on;
+  Extras extras;
+};
+
+/// One place on the frame.
+struct Bay {
+  std::string code;
+  Um chord_um = 0;
+  Um rise_um = 0;
+  std::string face;   ///< bulging or hollow
+  std::string holds;  ///< code of the section or panel that hangs there
+  Extras extras;
+};
+
+struct Job {
+  std::string name;
+  bool spacing_is_clear_gap = false;  ///< false: centre to centre
+  int needle_size = material::kAssumedNeedleSize;
+  int thread_tex = material::kAssumedThreadTex;
+  Um tails_um = material::kAssumedTailsUm;
+  Um slip_distance_um = material::kAssumedSlipDistanceUm;
+  std::optional<Um> crown_um;           ///< staple crown, along the row
+  std::optional<Um> half_foot_um;       ///< half the presser foot's width
+  std::optional<Um> foot_tolerance_um;  ///< how far the foot may stray
+  std::vector<Bay> bays;
+  std::vector<Section> sections;
+  std::vector<Panel> panels;
+  Extras extras;
+};
+
+/// Width of sleeve `index` (from 0) of a section, with its change applied.
+Um sleeve_width_um(const Section& section, int index);
+
+/// Code of sleeve `index` (from 0): "2-07"; three digits from the hundredth on only.
+std::string sleeve_code(const Section& section, int index);
+
+/// Side rows of sleeve `index` with its change applied.
+RowPair side_rows_of(const Section& section, int index);
+
+/// The job the page starts with: one sleeve 110 x 1800, spacing 50, ends kept 18 clear.
+Job first_sleeve_job();
+
+}  // namespace pouncemark::job

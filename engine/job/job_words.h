@@ -1,0 +1,24 @@
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+/// The words of the job file, in the order of the enumerators they stand for. Reader and writer
+/// share them.
+namespace pouncemark::job::words {
+
+inline constexpr std::string_view kFormat = "pouncemark-job";
+inline constexpr int kVersion = 1;
+
+inline const std::vector<std::string_view> kSpacingFrom = {"centre_to_centre", "clear_gap"};
+inline const std::vector<std::string_view> kRule = {"even", "exact"};
+inline const std::vector<std::string_view> kLeftOver = {"end", "split", "extra_point"};
+/// `not_said` has no word: the member is left out. The rest start at StaplesOut::before_the_row.
+inline const std::vector<std::string_view> kStaples = {"before_the_row", "as_the_foot_comes",
+                                                       "after_the_row", "stay"};
+inline const std::vector<std::string_view> kMake = {"two_leaf"};
+inline const std::vector<std::string_view> kHingeSide = {"left", "right"};
+inline const std::vector<std::string_view> kFace = {"bulging", "hollow"};
+inline const std::vector<std::string_view> kPanelEdge = {"hinge_side", "fly_side", "top", "bottom"};
+
+}  // namespace pouncemark::job::words

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "engine/job/job.h"
+#include "engine/layout/edge_guides.h"
+#include "engine/solve/results.h"
+
+/// Inside of solve: how the rows of one piece are laid. Only solve's own files include this.
+namespace pouncemark::solve {
+
+/// A row that could not be laid, and where.
+struct Unlaid {
+  int piece = 0;
+  std::string code;
+  Problem problem;
+};
+
+/// Rows laid so far and those that could not be.
+struct Laying {
+  std::vector<Row> rows;
+  std::vector<Unlaid> unlaid;
+};
+
+/// What is asked of one row on one guide line.
+struct Asked {
+  std::string code;
+  RowKind kind = RowKind::stitch;
+  RowPlace place = RowPlace::side;
+  int piece = 0;
+  int sleeve = 0;
+  Um in_from_edge_um = 0;
+  layout::RunRule rule;
+};
+
+/// Solves the run and keeps the row, or keeps why it could not be laid.
+void lay(const Asked& asked, const layout::GuideLine& guide, Laying* laying);
+
+/// The piece of a section with its sleeves and totals, and its rows.
+Piece section_piece(const job::Section& section, int entry);
+void lay_section(const job::Job& job, const job::Section& section, const Piece& piece, int index,
+                 Laying* laying);
+
+/// The piece of a panel, and its rows.
+Piece panel_piece(const job::Panel& panel, int entry);
+void lay_panel(const job::Panel& panel, const Piece& piece, int index, Laying* laying);
+
+/// Everything the checks have to say, stops first.
+std::vector<Finding> find_findings(const job::Job& job, const Results& results,
+                                   const std::vector<Unlaid>& unlaid);
+
+}  // namespace pouncemark::solve

@@ -1,0 +1,204 @@
+#include <array>
+
+#include "tests/support/jobs.h"
+
+namespace pouncemark::tests {
+namespace {
+
+using job::Extras;
+using job::JsonNode;
+
+Um length_of(Dice& dice, Um least, Um most) {
+  const Um um = dice.of_any_size(least, most);
+  return dice.once_in(2) ? um : um - um % 500 > least ? um - um % 500 : um;
+}
+
+/// Any words; those of a name hold no control sign.
+std::string words_of(Dice& dice, bool of_a_name) {
+  const std::array<const char*, 8> parts = {"a", "7", "\"", "\\", "\u00e9", " ", "\n", "\x01"};
+  std::string words = "k";
+  const std::int64_t count = dice.between(0, 130);
+  for (std::int64_t i = 0; i < count; ++i) {
+    const std::int64_t part = dice.between(0, of_a_name ? 5 : 7);
+    words += parts[static_cast<std::size_t>(part)];
+  }
+  return words;
+}
+
+JsonNode any_value(Dice& dice, int deep) {
+  JsonNode node;
+  const std::int64_t kind = dice.between(0, deep > 3 ? 3 : 5);
+  node.kind = static_cast<JsonNode::Kind>(kind);
+  const std::array<const char*, 6> figures = {"0", "-12", "2.50", "1e-7", "18446744073709551616",
+                                              "7"};
+  const std::int64_t figure = dice.between(0, 5);
+  if (node.kind == JsonNode::Kind::boolean) node.truth = dice.once_in(2);
+  if (node.kind == JsonNode::Kind::number) node.words = figures[static_cast<std::size_t>(figure)];
+  if (node.kind == JsonNode::Kind::text) node.words = words_of(dice, false);
+  const std::int64_t count = deep > 3 ? 0 : dice.between(0, 4);
+  for (std::int64_t i = 0; i < count; ++i) {
+    if (node.kind == JsonNode::Kind::list) node.items.push_back(any_value(dice, deep + 1));
+    if (node.kind == JsonNode::Kind::object) {
+      const std::string key = words_of(dice, false) + std::to_string(i);
+      node.members.emplace_back(key, any_value(dice, deep + 1));
+    }
+  }
+  return node;
+}
+
+Extras some_extras(Dice& dice) {
+  Extras extras;
+  if (!dice.once_in(6)) return extras;
+  extras.emplace_back("a remark", any_value(dice, 0));
+  if (dice.once_in(2)) extras.emplace_back("\u0141 \"two\"", any_value(dice, 0));
+  return extras;
+}
+
+std::array<Um, 2> pair_of(Dice& dice) {
+  const Um first = length_of(dice, 0, 60'000);
+  const Um second = length_of(dice, 0, 60'000);
+  return {first, second};
+}
+
+template <typename Enum>
+Enum any_of(Dice& dice, std::int64_t last) {
+  return static_cast<Enum>(dice.between(0, last));
+}
+
+job::RowPair any_rows(Dice& dice, bool on_edge) {
+  job::RowPair rows;
+  if (on_edge) rows.staple.in_from_edge_um = length_of(dice, 0, 40'000);
+  if (on_edge) rows.stitch.in_from_edge_um = length_of(dice, 0, 40'000);
+  rows.staple.kept_clear_um = pair_of(dice);
+  rows.staple.spacing_um = length_of(dice, 20'000, 90'000);
+  rows.staple.rule = any_of<job::SpacingRule>(dice, 1);
+  rows.staple.left_over = any_of<job::LeftOver>(dice, 2);
+  rows.staple.staples = any_of<job::StaplesOut>(dice, 4);
+  rows.staple.extras = some_extras(dice);
+  rows.stitch.kept_clear_um = pair_of(dice);
+  rows.stitch.stitch_um = length_of(dice, 2'000, 9'000);
+  rows.stitch.extras = some_extras(dice);
+  rows.stack_um = length_of(dice, 1, 9'000);
+  rows.extras = some_extras(dice);
+  return rows;
+}
+
+template <typename T>
+std::optional<T> perhaps(Dice& dice, const T& value) {
+  return dice.once_in(2) ? std::optional<T>(value) : std::nullopt;
+}
+
+job::SleeveChange any_change(Dice& dice) {
+  const job::RowPair rows = any_rows(dice, true);
+  job::SleeveChange change;
+  change.width_um = perhaps(dice, length_of(dice, 60'001, 400'000));
+  if (dice.once_in(2)) {
+    job::StapleChange staple;
+    staple.in_from_edge_um = perhaps(dice, rows.staple.in_from_edge_um);
+    staple.kept_clear_um = perhaps(dice, rows.staple.kept_clear_um);
+    staple.spacing_um = perhaps(dice, rows.staple.spacing_um);
+    staple.rule = perhaps(dice, rows.staple.rule);
+    staple.left_over = perhaps(dice, rows.staple.left_over);
+    staple.staples = perhaps(dice, static_cast<job::StaplesOut>(dice.between(1, 4)));
+    staple.extras = some_extras(dice);
+    change.staple = staple;
+  }
+  if (dice.once_in(2)) {
+    job::StitchChange stitch;
+    stitch.in_from_edge_um = perhaps(dice, rows.stitch.in_from_edge_um);
+    stitch.kept_clear_um = perhaps(dice, rows.stitch.kept_clear_um);
+    stitch.stitch_um = perhaps(dice, rows.stitch.stitch_um);
+    stitch.extras = some_extras(dice);
+    change.stitch = stitch;
+  }
+  change.side_rows_extras = some_extras(dice);
+  change.extras = some_extras(dice);
+  return change;
+}
+
+job::Section any_section(Dice& dice, const std::string& code) {
+  job::Section section;
+  section.code = code;
+  section.length_um = length_of(dice, 1'000, 3'000'000);
+  section.lap_um = length_of(dice, 0, 60'000);
+  section.leaf_um = length_of(dice, 1, 2'000);
+  section.count = static_cast<int>(dice.between(1, 12));
+  const std::int64_t widths = dice.between(1, 30);
+  for (std::int64_t i = 0; i < widths; ++i) {
+    section.widths_um.push_back(length_of(dice, 60'001, 200'000));
+  }
+  section.width_tolerance_um = perhaps(dice, length_of(dice, 1, 3'000));
+  section.lap_tolerance_um = perhaps(dice, length_of(dice, 1, 3'000));
+  section.side_rows = any_rows(dice, true);
+  if (section.count > 1 || dice.once_in(2)) section.lap_rows = any_rows(dice, false);
+  for (int i = 0; i < section.count; ++i) {
+    if (dice.once_in(5)) section.changes[job::sleeve_code(section, i)] = any_change(dice);
+  }
+  section.extras = some_extras(dice);
+  return section;
+}
+
+std::vector<job::OutlineEdge> any_outline(Dice& dice) {
+  const Um wide = length_of(dice, 200'000, 900'000);
+  const Um high = length_of(dice, 200'000, 2'000'000);
+  const Um x = dice.between(-500'000, 500'000);
+  std::vector<job::OutlineEdge> edges(4);
+  edges[0] = {"hinge_side", {x, high}, 0, some_extras(dice)};
+  edges[1] = {"bottom", {x, 0}, dice.between(-50'000, 50'000), some_extras(dice)};
+  edges[2] = {"fly_side", {x + wide, 0}, 0, {}};
+  edges[3] = {"top", {x + wide, high}, dice.between(-50'000, 50'000), {}};
+  return edges;
+}
+
+job::Panel any_panel(Dice& dice, const std::string& code) {
+  job::Panel panel = panel_job(1, 1, dice.once_in(2) ? "left" : "right").panels[0];
+  panel.code = code;
+  if (dice.once_in(3)) {
+    panel.outline = any_outline(dice);
+    panel.hinge_side = "left";
+  } else {
+    panel.backing_um[0] = length_of(dice, 1, 2'000'000);
+    panel.backing_um[1] = length_of(dice, 1, 3'000'000);
+  }
+  panel.panel_in_um = length_of(dice, 0, 60'000);
+  panel.spacing_um = length_of(dice, 20'000, 90'000);
+  panel.stitch_um = length_of(dice, 2'000, 9'000);
+  if (dice.once_in(3)) panel.rows_on = {"top", "hinge_side"};
+  if (dice.once_in(9)) panel.rows_on = {"fly_side"};
+  panel.extras = some_extras(dice);
+  return panel;
+}
+
+}  // namespace
+
+job::Job random_job(Dice& dice) {
+  job::Job job;
+  job.name = words_of(dice, true);
+  job.spacing_is_clear_gap = dice.once_in(3);
+  job.needle_size = static_cast<int>(dice.between(20, 400));
+  job.thread_tex = static_cast<int>(dice.between(1, 2'000));
+  job.tails_um = length_of(dice, 0, 10'000'000);
+  job.slip_distance_um = length_of(dice, 0, 1'000'000);
+  job.crown_um = perhaps(dice, length_of(dice, 1, 20'000));
+  job.half_foot_um = perhaps(dice, length_of(dice, 1, 20'000));
+  job.foot_tolerance_um = perhaps(dice, length_of(dice, 1, 5'000));
+  const std::int64_t bays = dice.between(0, 3);
+  for (std::int64_t i = 0; i < bays; ++i) {
+    const Um chord = length_of(dice, 1, 3'000'000);
+    const Um rise = length_of(dice, 0, 500'000);
+    const char* face = dice.once_in(2) ? "bulging" : "hollow";
+    job.bays.push_back({"B" + std::to_string(i), chord, rise, face, "1", some_extras(dice)});
+  }
+  const std::int64_t sections = dice.between(0, 3);
+  for (std::int64_t i = 0; i < sections; ++i) {
+    job.sections.push_back(any_section(dice, std::to_string(i + 1)));
+  }
+  const std::int64_t panels = dice.between(0, 3);
+  for (std::int64_t i = 0; i < panels; ++i) {
+    job.panels.push_back(any_panel(dice, "P" + std::to_string(i + 1)));
+  }
+  job.extras = some_extras(dice);
+  return job;
+}
+
+}  // namespace pouncemark::tests
