@@ -1,0 +1,135 @@
+#include <nlohmann/json.hpp>
+
+#include "engine/base/insist.h"
+#include "engine/job/job_json.h"
+#include "engine/output/output.h"
+
+namespace pouncemark::output {
+namespace {
+
+using nlohmann::json;
+
+/// Micrometres as millimetres: at most three decimals, whole ones as whole numbers.
+json mm(Um um) {
+  if (um % 1000 == 0) return um / 1000;
+  return static_cast<double>(um) / 1000.0;
+}
+
+/// Micrometres as metres with three decimals.
+json metres(Um um) { return mm(divide_round(um, 1000)); }
+
+json mm_list(const std::vector<Um>& lengths) {
+  json list = json::array();
+  for (const Um um : lengths) list.push_back(mm(um));
+  return list;
+}
+
+json totals_json(const solve::Results& results) {
+  const solve::Totals& totals = results.totals;
+  std::int64_t section_pages = 0;
+  std::int64_t panel_pages = 0;
+  for (const solve::Piece& piece : results.pieces) {
+    const Result<std::int64_t> pages = full_face_pages(piece, "A4");
+    INSIST(pages.is_ok());
+    (piece.kind == solve::PieceKind::section ? section_pages : panel_pages) += *pages;
+  }
+  return {{"side_staples", totals.side_staples},
+          {"lap_staples", totals.lap_staples},
+          {"side_rows", totals.side_rows},
+          {"lap_rows", totals.lap_rows},
+          {"panel_rows", totals.panel_rows},
+          {"stitch_holes", totals.stitch_holes},
+          {"panel_points", totals.panel_points},
+          {"row_m", metres(totals.row_um)},
+          {"pages", {{"A4", {{"sections", section_pages}, {"panels", panel_pages}}}}}};
+}
+
+void add_pieces(const solve::Piece& piece, json* list) {
+  json entry = {{"code", piece.code},
+                {"kind", piece.kind == solve::PieceKind::section ? "section" : "panel"},
+                {"width_mm", mm(piece.width_um)},
+                {"length_mm", mm(piece.length_um)}};
+  if (piece.kind == solve::PieceKind::section) {
+    entry["row_middles_mm"] = mm_list(piece.row_middles_um);
+    entry["running_totals_mm"] = mm_list(piece.running_totals_um);
+    entry["likely_mm"] = mm(piece.likely_um);
+    entry["worst_mm"] = mm(piece.worst_um);
+  }
+  list->push_back(std::move(entry));
+  for (const solve::Sleeve& sleeve : piece.sleeves) {
+    list->push_back({{"code", sleeve.code},
+                     {"kind", "sleeve"},
+                     {"width_mm", mm(sleeve.width_um)},
+                     {"length_mm", mm(piece.length_um)}});
+  }
+}
+
+const char* kind_word(solve::RowKind kind) {
+  switch (kind) {
+    case solve::RowKind::staple:
+      return "staple";
+    case solve::RowKind::stitch:
+      return "stitch";
+    case solve::RowKind::point:
+      return "point";
+  }
+  return "";
+}
+
+json row_json(const solve::Row& row) {
+  json entry = {{"code", row.code},
+                {"kind", kind_word(row.kind)},
+                {"points", row.run.points()},
+                {"gaps", row.run.gaps},
+                {"spacing_mm", mm(row.run.spacing_um())},
+                {"first_mm", mm(row.run.first_um())},
+                {"last_mm", mm(row.run.last_um())}};
+  if (row.run.left_over_um > 0) entry["left_over_mm"] = mm(row.run.left_over_um);
+  if (row.first_is_shared) entry["shares_first_point"] = true;
+  return entry;
+}
+
+}  // namespace
+
+const char* severity_word(solve::Severity severity) {
+  switch (severity) {
+    case solve::Severity::stop:
+      return "stop";
+    case solve::Severity::warn:
+      return "warn";
+    case solve::Severity::note:
+      return "note";
+  }
+  return "";
+}
+
+std::string figures_json(const job::Job& job, const solve::Results& results) {
+  json figures;
+  figures["job"] = {{"name", job.name}, {"checksum", job::checksum(job)}};
+  figures["totals"] = totals_json(results);
+  json& pieces = figures["pieces"] = json::array();
+  for (const solve::Piece& piece : results.pieces) add_pieces(piece, &pieces);
+  json& rows = figures["rows"] = json::array();
+  for (const solve::Row& row : results.rows) rows.push_back(row_json(row));
+  json& findings = figures["findings"] = json::array();
+  for (const solve::Finding& finding : results.findings) {
+    findings.push_back({{"code", finding.code},
+                        {"severity", severity_word(finding.severity)},
+                        {"place", finding.place},
+                        {"sentence", finding.sentence}});
+  }
+  return figures.dump(1) + "\n";
+}
+
+std::string check_lines(const solve::Results& results) {
+  std::string lines;
+  for (const solve::Finding& finding : results.findings) {
+    lines += std::string(severity_word(finding.severity)) + ": " + finding.place + ": " +
+             finding.sentence;
+    if (!finding.change.empty()) lines += " " + finding.change;
+    lines += "\n";
+  }
+  return lines;
+}
+
+}  // namespace pouncemark::output

@@ -1,0 +1,120 @@
+#include "engine/batch/built_in_faces.h"
+#include "engine/output/output.h"
+#include "engine/solve/solve.h"
+#include "tests/support/jobs.h"
+
+#include <doctest/doctest.h>
+
+#include <set>
+#include <string>
+#include <vector>
+
+using namespace pouncemark;
+using namespace pouncemark::output;
+using pouncemark::batch::built_in_faces;
+using pouncemark::tests::demo_job;
+using enum pouncemark::ProblemCode;
+
+namespace {
+
+Result<std::vector<NamedBytes>> printed(const job::Job& job, const PrintOptions& options) {
+  return output::print(job, solve::solve(job), options, built_in_faces());
+}
+
+PrintOptions order(Guide guide, const char* paper) {
+  PrintOptions options;
+  options.guide = guide;
+  options.paper = paper;
+  return options;
+}
+
+std::int64_t pages_in(const std::string& pdf) {
+  std::int64_t pages = 0;
+  for (std::size_t at = pdf.find("/MediaBox"); at != std::string::npos;
+       at = pdf.find("/MediaBox", at + 1)) {
+    ++pages;
+  }
+  return pages;
+}
+
+}  // namespace
+
+TEST_CASE("the small job is one file a piece and page 0 by itself, named so that each is found") {
+  const auto guides = printed(demo_job("marsh-lights"), order(Guide::full_face, "A4"));
+  CHECK(guides->size() == 2);
+  CHECK((*guides)[0].name == "marsh-lights_section-1_full-face_A4_front.pdf");
+  CHECK((*guides)[1].name == "marsh-lights_panel-1_full-face_A4_front.pdf");
+  CHECK(pages_in((*guides)[0].bytes) == 24);
+  const auto page_0 = printed(demo_job("marsh-lights"), order(Guide::test_page, "A4"));
+  CHECK(page_0->size() == 1);
+  CHECK((*page_0)[0].name == "marsh-lights_test-page_A4.pdf");
+  CHECK(pages_in((*page_0)[0].bytes) == 1);
+}
+
+TEST_CASE("the same order gives the same bytes, another job or paper others") {
+  const job::Job job = demo_job("marsh-lights");
+  const auto one = printed(job, order(Guide::full_face, "A3"));
+  const auto again = printed(job, order(Guide::full_face, "A3"));
+  CHECK((*one)[0].bytes == (*again)[0].bytes);
+  CHECK((*one)[1].bytes == (*again)[1].bytes);
+  job::Job other = job;
+  other.sections[0].lap_um += 1;
+  CHECK((*printed(other, order(Guide::full_face, "A3")))[1].bytes != (*one)[1].bytes);
+  CHECK((*printed(job, order(Guide::full_face, "Tabloid")))[0].bytes != (*one)[0].bytes);
+}
+
+TEST_CASE("one piece can be printed by itself, and is the same as in the whole order") {
+  const job::Job job = demo_job("marsh-lights");
+  PrintOptions options = order(Guide::full_face, "A4");
+  const auto all = printed(job, options);
+  options.piece = 1;
+  const auto one = printed(job, options);
+  CHECK(one->size() == 1);
+  CHECK((*one)[0].bytes == (*all)[1].bytes);
+}
+
+TEST_CASE("every file of a job has a name of its own, whatever its pieces are called") {
+  job::Job job = tests::section_job({110}, 0);
+  job.sections[0].length_um = 200'000;
+  for (const char* code : {"a", "A", "\u0141", "\u00d3", "1-", "P1"}) {
+    job.sections.push_back(job.sections[0]);
+    job.sections.back().code = code;
+  }
+  job.panels.push_back(tests::panel_job(150, 200, "left").panels[0]);
+  job.panels[0].code = "1";
+  const auto files = printed(job, order(Guide::full_face, "A4"));
+  CHECK(files->size() == 8);
+  std::set<std::string> names;
+  for (const NamedBytes& file : *files) names.insert(file.name);
+  CHECK(names.size() == files->size());
+}
+
+TEST_CASE("an order that cannot be printed is refused for its own reason") {
+  const job::Job job = demo_job("marsh-lights");
+  CHECK(printed(job, order(Guide::full_face, "A5")).problem().code == paper_unknown);
+  CHECK(printed(job, order(Guide::full_face, "90x130")).problem().code == paper_too_small);
+  PrintOptions options = order(Guide::full_face, "A4");
+  options.bar_along_um = 196'000;
+  CHECK(printed(job, options).is_ok());
+  options.bar_along_um = 195'999;
+  CHECK(printed(job, options).problem().code == paper_bars_out);
+}
+
+TEST_CASE("a guide of more than 2,000 pages or a million points is refused before it is drawn") {
+  job::Job job = tests::panel_job(100'000, 100'000, "left");
+  const auto pages = printed(job, order(Guide::full_face, "A4"));
+  CHECK(pages.problem().code == paper_too_many_pages);
+  CHECK(pages.problem().where == "panel 1");
+  job::Job dense = tests::section_job(std::vector<Um>(4, 110), 0);
+  dense.sections[0].side_rows.staple.spacing_um = 10;
+  const auto points = printed(dense, order(Guide::full_face, "A3"));
+  CHECK(points.problem().code == row_too_many_points);
+}
+
+TEST_CASE("the pages a guide takes are told without drawing it") {
+  const solve::Results results = solve::solve(demo_job("marsh-lights"));
+  CHECK(*full_face_pages(results.pieces[0], "A4") == 24);
+  CHECK(*full_face_pages(results.pieces[1], "A4") == 24);
+  CHECK(*full_face_pages(results.pieces[0], "800x1500") == 1);
+  CHECK(full_face_pages(results.pieces[0], "B4").problem().code == paper_unknown);
+}
