@@ -1,0 +1,77 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+/// The one seam to the browser: frames, files, clipboard, the page around the canvas. Everything a
+/// panel or the main program wants of the browser goes through here; only host_browser.cpp knows
+/// Emscripten. Places are device pixels from the canvas's upper left corner.
+namespace pouncemark::web::host {
+
+/// Sets up the bench: Dear ImGui, its style, the drawing surface. Once, before anything is drawn.
+void start();
+
+/// False where the browser gives no WebGL2: frames still run and fill the mirror, nothing is drawn,
+/// and no GL call may be made.
+bool has_picture();
+
+/// Asks for `count` more frames (the bench needs two to settle). An idle page draws none.
+void request_frames(int count = 2);
+
+/// Opens the browser's own file chooser; the file arrives through Guest::file_opened.
+void choose_file();
+
+/// Offers `bytes` as a download under `name`.
+void save_file(std::string_view name, std::string_view kind, std::string_view bytes);
+
+/// The bytes of a file of the page folder fetched before the start ("faces/main-regular.ttf",
+/// "demo-jobs/marsh-lights.json"); empty when it is not among them.
+std::string page_file(std::string_view name);
+
+/// While set, the browser asks before the page is left: the open job has changes in no file.
+void warn_before_leaving(bool has_unsaved_changes);
+
+/// The time of day for display only, "14:02". Never part of a job or a result.
+std::string time_of_day();
+
+/// Sets one line of the text mirror beside the canvas (screen readers, the browser's own find);
+/// empty words take it away. Lines whose id begins with "finding" are read out when they change. A
+/// line with the id of a place names that place for those who walk the bench with Tab.
+void mirror_line(std::string_view id, std::string_view words);
+
+/// Notes where a thing with a name stands in this frame, in reading order: tests press it, and the
+/// mirror lays a button over it that Tab reaches and Enter presses in its middle. What cannot be
+/// pressed is only noted.
+void note_place(std::string_view id, float left, float top, float right, float bottom,
+                bool can_be_pressed = true);
+
+/// What the browser tells us. One guest, set once at the start.
+class Guest {
+ public:
+  virtual ~Guest() = default;
+  /// Draws one frame with ImGui (between NewFrame and Render). Computes nothing.
+  virtual void draw(float width, float height, float ratio) = 0;
+  /// A file was chosen or dropped. `bytes` are as they stand on disk; nothing is checked yet.
+  virtual void file_opened(std::string_view name, std::string_view bytes) = 0;
+  /// The drop or choice could not be taken (several files, a folder, too large); a sentence.
+  virtual void file_refused(std::string_view sentence) = 0;
+  /// A key of ours with Ctrl: 's' save, 'z' undo, 'y' redo, 'o' open, 'p' print.
+  virtual void ctrl_key(char key) = 0;
+  /// Tab has reached the place noted under `id`; the ring round it is the page's own. Arrow keys
+  /// and letters are meant for it from now on.
+  virtual void place_focused(std::string_view /*id*/) {}
+  /// The browser took the drawing surface away and gave a new one: GL objects made before are gone.
+  virtual void picture_restored() {}
+  /// The job the page is showing, as it would be saved; what `pm_job()` gives to the page's tests,
+  /// and what can still be saved after the bench has stopped. Empty: none is open.
+  virtual std::string job_text() { return {}; }
+};
+
+/// The one guest; it must outlive the page. Null: the bench stays bare.
+void set_guest(Guest* guest);
+
+/// What `pm_job()` gives: the guest's job_text().
+std::string job_text();
+
+}  // namespace pouncemark::web::host

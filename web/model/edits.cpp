@@ -1,0 +1,297 @@
+#include "web/model/edits.h"
+
+#include <cstddef>
+#include <optional>
+
+#include "engine/base/number_text.h"
+
+namespace pouncemark::web {
+namespace {
+
+job::Section& section_of(job::Job& job, const solve::Results& results, Place place) {
+  const auto entry = results.pieces[static_cast<std::size_t>(place.piece)].entry;
+  return job.sections[static_cast<std::size_t>(entry)];
+}
+
+job::Panel& panel_of(job::Job& job, const solve::Results& results, Place place) {
+  const auto entry = results.pieces[static_cast<std::size_t>(place.piece)].entry;
+  return job.panels[static_cast<std::size_t>(entry)];
+}
+
+job::RowPair rows_of(const job::Section& section, Place place) {
+  return place.sleeve < 0 ? section.side_rows : job::side_rows_of(section, place.sleeve);
+}
+
+bool is_alone(const job::Section& section, Place place) {
+  return place.sleeve < 0 || (section.count == 1 && section.changes.empty());
+}
+
+/// The change of the sleeve on the bench, made if it has none yet.
+job::SleeveChange& change_of(job::Section& section, Place place) {
+  return section.changes[job::sleeve_code(section, place.sleeve)];
+}
+job::StapleChange& staple_change(job::Section& section, Place place) {
+  std::optional<job::StapleChange>& staple = change_of(section, place).staple;
+  if (!staple) staple.emplace();
+  return *staple;
+}
+job::StitchChange& stitch_change(job::Section& section, Place place) {
+  std::optional<job::StitchChange>& stitch = change_of(section, place).stitch;
+  if (!stitch) stitch.emplace();
+  return *stitch;
+}
+
+bool equal_ends(const std::array<Um, 2>& ends) { return ends[0] == ends[1]; }
+
+bool all_four_equal(const job::RowPair& rows) {
+  return equal_ends(rows.staple.kept_clear_um) &&
+         rows.staple.kept_clear_um == rows.stitch.kept_clear_um;
+}
+
+void set_ends(job::Section& section, Place place, std::size_t end, Um um) {
+  const job::RowPair rows = rows_of(section, place);
+  std::array<Um, 2> ends = rows.staple.kept_clear_um;
+  const bool both = equal_ends(ends);
+  ends[end] = um;
+  if (both) ends = {um, um};
+  const bool along = section.count == 1 && all_four_equal(rows);
+  if (is_alone(section, place)) {
+    section.side_rows.staple.kept_clear_um = ends;
+    if (along) section.side_rows.stitch.kept_clear_um = ends;
+    return;
+  }
+  staple_change(section, place).kept_clear_um = ends;
+  if (along) stitch_change(section, place).kept_clear_um = ends;
+}
+
+void set_on_rows(job::Section& section, Place place, Measure measure, Um um) {
+  job::RowPair& all = section.side_rows;
+  const bool alone = is_alone(section, place);
+  if (measure == Measure::in_from_edge) {
+    if (alone)
+      all.staple.in_from_edge_um = um;
+    else
+      staple_change(section, place).in_from_edge_um = um;
+  } else if (measure == Measure::stitch_in_from_edge) {
+    if (alone)
+      all.stitch.in_from_edge_um = um;
+    else
+      stitch_change(section, place).in_from_edge_um = um;
+  } else if (measure == Measure::spacing) {
+    if (alone)
+      all.staple.spacing_um = um;
+    else
+      staple_change(section, place).spacing_um = um;
+  } else if (measure == Measure::stitch) {
+    if (alone)
+      all.stitch.stitch_um = um;
+    else
+      stitch_change(section, place).stitch_um = um;
+  }
+}
+
+void set_width(job::Section& section, Place place, Um um) {
+  if (is_alone(section, place)) {
+    if (section.count == 1) section.widths_um = {um};
+    return;
+  }
+  change_of(section, place).width_um = um;
+}
+
+void set_on_section(job::Section& section, Place place, Measure measure, Um um) {
+  switch (measure) {
+    case Measure::length:
+      section.length_um = um;
+      return;
+    case Measure::lap:
+      section.lap_um = um;
+      return;
+    case Measure::width:
+      set_width(section, place, um);
+      return;
+    case Measure::kept_clear_bottom:
+      set_ends(section, place, 0, um);
+      return;
+    case Measure::kept_clear_top:
+      set_ends(section, place, 1, um);
+      return;
+    default:
+      set_on_rows(section, place, measure, um);
+  }
+}
+
+void set_on_panel(job::Panel& panel, Measure measure, Um um) {
+  switch (measure) {
+    case Measure::length:
+      if (panel.outline.empty()) panel.backing_um[1] = um;
+      return;
+    case Measure::width:
+      if (panel.outline.empty()) panel.backing_um[0] = um;
+      return;
+    case Measure::in_from_edge:
+      panel.panel_in_um = um;
+      return;
+    case Measure::spacing:
+      panel.spacing_um = um;
+      return;
+    case Measure::stitch:
+      panel.stitch_um = um;
+      return;
+    default:
+      return;
+  }
+}
+
+Um on_section(const job::Section& section, Place place, Measure measure) {
+  const job::RowPair rows = rows_of(section, place);
+  switch (measure) {
+    case Measure::length:
+      return section.length_um;
+    case Measure::lap:
+      return section.lap_um;
+    case Measure::width:
+      return job::sleeve_width_um(section, place.sleeve < 0 ? 0 : place.sleeve);
+    case Measure::in_from_edge:
+      return rows.staple.in_from_edge_um;
+    case Measure::stitch_in_from_edge:
+      return rows.stitch.in_from_edge_um;
+    case Measure::spacing:
+      return rows.staple.spacing_um;
+    case Measure::stitch:
+      return rows.stitch.stitch_um;
+    case Measure::kept_clear_bottom:
+      return rows.staple.kept_clear_um[0];
+    case Measure::kept_clear_top:
+      return rows.staple.kept_clear_um[1];
+  }
+  return 0;
+}
+
+Um on_panel(const solve::Piece& piece, const job::Panel& panel, Measure measure) {
+  switch (measure) {
+    case Measure::length:
+      return piece.length_um;
+    case Measure::width:
+      return piece.width_um;
+    case Measure::in_from_edge:
+    case Measure::stitch_in_from_edge:
+      return panel.panel_in_um;
+    case Measure::spacing:
+      return panel.spacing_um;
+    case Measure::stitch:
+      return panel.stitch_um;
+    default:
+      return 0;
+  }
+}
+
+std::string changed(const std::string& what, Um was, Um is) {
+  return what + ": " + exact_mm_text(was) + " to " + exact_mm_text(is);
+}
+
+}  // namespace
+
+Um measured(const job::Job& job, const solve::Results& results, Place place, Measure measure) {
+  if (const job::Section* section = section_at(job, results, place)) {
+    return on_section(*section, place, measure);
+  }
+  if (const job::Panel* panel = panel_at(job, results, place)) {
+    return on_panel(results.pieces[static_cast<std::size_t>(place.piece)], *panel, measure);
+  }
+  return 0;
+}
+
+job::Job with_measure(const job::Job& job, const solve::Results& results, Place place,
+                      Measure measure, Um um) {
+  job::Job changed_job = job;
+  if (section_at(job, results, place) != nullptr) {
+    set_on_section(section_of(changed_job, results, place), place, measure, um);
+  } else if (panel_at(job, results, place) != nullptr) {
+    set_on_panel(panel_of(changed_job, results, place), measure, um);
+  }
+  return changed_job;
+}
+
+job::Job with_rule(const job::Job& job, const solve::Results& results, Place place,
+                   job::SpacingRule rule) {
+  job::Job changed_job = job;
+  if (section_at(job, results, place) == nullptr) return changed_job;
+  job::Section& section = section_of(changed_job, results, place);
+  if (is_alone(section, place))
+    section.side_rows.staple.rule = rule;
+  else
+    staple_change(section, place).rule = rule;
+  return changed_job;
+}
+
+job::SpacingRule rule_at(const job::Job& job, const solve::Results& results, Place place) {
+  const job::Section* section = section_at(job, results, place);
+  return section == nullptr ? job::SpacingRule::even : rows_of(*section, place).staple.rule;
+}
+
+bool ends_move_together(const job::Job& job, const solve::Results& results, Place place) {
+  const job::Section* section = section_at(job, results, place);
+  return section != nullptr && equal_ends(rows_of(*section, place).staple.kept_clear_um);
+}
+
+bool stitch_rows_go_along(const job::Job& job, const solve::Results& results, Place place) {
+  const job::Section* section = section_at(job, results, place);
+  return section != nullptr && section->count == 1 && all_four_equal(rows_of(*section, place));
+}
+
+bool ends_differ_from_section(const job::Job& job, const solve::Results& results, Place place) {
+  const job::Section* section = section_at(job, results, place);
+  return section != nullptr && section->count > 1 && place.sleeve >= 0 &&
+         rows_of(*section, place).staple.kept_clear_um != section->side_rows.staple.kept_clear_um;
+}
+
+job::Job with_ends_of_all(const job::Job& job, const solve::Results& results, Place place) {
+  job::Job changed_job = job;
+  if (section_at(job, results, place) == nullptr) return changed_job;
+  job::Section& section = section_of(changed_job, results, place);
+  section.side_rows.staple.kept_clear_um = rows_of(section, place).staple.kept_clear_um;
+  for (auto& [code, change] : section.changes) {
+    if (change.staple) change.staple->kept_clear_um.reset();
+  }
+  return changed_job;
+}
+
+std::string action_words(const job::Job& job, const solve::Results& results, Place place,
+                         Measure measure, Um was, Um is) {
+  const std::string of = " of " + name_of(results, place);
+  switch (measure) {
+    case Measure::length:
+      return changed("Length" + of, was, is);
+    case Measure::width:
+      return changed("Width" + of, was, is);
+    case Measure::lap:
+      return changed("Lap" + of, was, is);
+    case Measure::in_from_edge:
+      return changed("Staple rows" + of + ", in from the edge", was, is);
+    case Measure::stitch_in_from_edge:
+      return changed("Stitch rows" + of + ", in from the edge", was, is);
+    case Measure::spacing:
+      return changed("Spacing wanted" + of, was, is);
+    case Measure::stitch:
+      return changed("Stitch" + of, was, is);
+    default:
+      break;
+  }
+  const bool both = ends_move_together(job, results, place);
+  const bool along = stitch_rows_go_along(job, results, place);
+  const std::string which = both                                    ? "both ends"
+                            : measure == Measure::kept_clear_bottom ? "the bottom end"
+                                                                    : "the top end";
+  return changed("Kept clear at " + which + of, was, is) +
+         (along ? "; the stitch rows go along" : "; the stitch rows stay");
+}
+
+std::string name_of(const solve::Results& results, Place place) {
+  if (results.pieces.empty()) return "nothing";
+  const solve::Piece& piece = results.pieces[static_cast<std::size_t>(place.piece)];
+  if (piece.kind == solve::PieceKind::panel) return "panel " + piece.code;
+  if (place.sleeve < 0) return "section " + piece.code;
+  return "sleeve " + piece.sleeves[static_cast<std::size_t>(place.sleeve)].code;
+}
+
+}  // namespace pouncemark::web

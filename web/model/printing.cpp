@@ -1,0 +1,67 @@
+#include "web/model/printing.h"
+
+#include <cstdlib>
+#include <utility>
+
+#include "engine/base/number_text.h"
+#include "engine/output/output.h"
+#include "web/model/words.h"
+
+namespace pouncemark::web {
+namespace {
+
+output::Guide guide_of(GuideKind kind) {
+  switch (kind) {
+    case GuideKind::test_page:
+      return output::Guide::test_page;
+    case GuideKind::full_face:
+      return output::Guide::full_face;
+  }
+  return output::Guide::test_page;
+}
+
+}  // namespace
+
+Printed printed(const Solved& solved, const PrintWish& wish, const PrintFaces& faces) {
+  output::PrintOptions options;
+  options.guide = guide_of(wish.guide);
+  options.piece = wish.piece;
+  // Page 0 is always printed as it is: it is what the bars are measured on.
+  if (wish.guide != GuideKind::test_page) {
+    options.bar_across_um = wish.bar_across_um;
+    options.bar_along_um = wish.bar_along_um;
+  }
+  Printed made;
+  auto files =
+      output::print(solved.job, solved.results, options,
+                    {faces.main_regular, faces.main_bold, faces.wide_regular, faces.wide_bold});
+  if (!files) {
+    made.sentence = with_capital(problem_sentence(files.problem()));
+    return made;
+  }
+  for (output::NamedBytes& file : files.value()) {
+    made.files.push_back(PrintedFile{std::move(file.name), std::move(file.bytes)});
+  }
+  return made;
+}
+
+bool bar_is_refused(Um nominal_um, Um measured_um) {
+  return std::abs(measured_um - nominal_um) * 1000 > 20 * nominal_um;
+}
+
+std::string bar_words(Um nominal_um, Um measured_um) {
+  if (measured_um == 0) return "not measured";
+  const Um away = measured_um - nominal_um;
+  if (bar_is_refused(nominal_um, measured_um)) return "over 2 % out";
+  // Per mille of the bar, as a percentage with one decimal.
+  const std::int64_t tenths = divide_round(std::abs(away) * 1000, nominal_um);
+  if (tenths == 0) return "true";
+  return (away < 0 ? "short " : "long ") + mm_text(tenths * 100, 1) + " %";
+}
+
+bool printer_is_proved(Um across_um, Um along_um) {
+  return across_um != 0 && along_um != 0 && !bar_is_refused(kBarAcrossUm, across_um) &&
+         !bar_is_refused(kBarAlongUm, along_um);
+}
+
+}  // namespace pouncemark::web

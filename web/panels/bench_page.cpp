@@ -1,0 +1,213 @@
+#include "web/panels/bench_page.h"
+
+#include <algorithm>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include <imgui.h>
+
+#include "web/model/words.h"
+#include "web/panels/page.h"
+#include "web/scene/shader_texts.h"
+
+namespace pouncemark::web {
+namespace {
+
+/// The bench as the browser sees it: acts first, then one frame of drawing.
+class BenchPage final : public host::Guest {
+ public:
+  BenchPage() : scene_(shader_texts()) {}
+
+  void draw(float width, float height, float ratio) override;
+  void file_opened(std::string_view name, std::string_view bytes) override;
+  void file_refused(std::string_view sentence) override;
+  void ctrl_key(char key) override;
+  void place_focused(std::string_view id) override;
+  void picture_restored() override { scene_.forget_picture(); }
+  std::string job_text() override { return bench_.has_job() ? bench_.file_bytes() : std::string(); }
+
+ private:
+  void act();
+  void draw_stage(Page& page);
+  void tell_host(const Page& page, float ratio);
+  void mirror(std::string_view id, std::string_view words);
+  void mirror_figures();
+  void clear_mirror();
+
+  Bench bench_;
+  Scene scene_;
+  Hand hand_;
+  PageState state_;
+  struct MirrorLine {
+    std::string id;
+    std::string words;
+    bool is_there = false;  ///< in this frame
+  };
+  std::vector<MirrorLine> mirrored_;
+};
+
+/// Acts that were asked for while drawing. The engine runs here and never in the drawing itself.
+void BenchPage::act() {
+  auto acts = std::move(state_.acts);
+  state_.acts.clear();
+  for (const auto& one : acts) one();
+  if (!acts.empty()) host::request_frames();
+}
+
+void BenchPage::draw(float width, float height, float ratio) {
+  act();
+  const std::string box_before = state_.open_box.id;
+  scene_.begin_frame(host::has_picture());
+  hand_.begin_frame(ratio);
+  ImGui::SetNextWindowPos({0, 0});
+  ImGui::SetNextWindowSize({width, height});
+  ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, ImVec2(0, 0));
+  ImGui::Begin("bench", nullptr,
+               ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove |
+                   ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBackground |
+                   ImGuiWindowFlags_NoBringToFrontOnFocus | ImGuiWindowFlags_NoNav |
+                   ImGuiWindowFlags_NoScrollWithMouse);
+  const Brush brush(ImGui::GetWindowDrawList(), ratio);
+  Page page{bench_, brush, hand_, scene_, state_, layout_for(width / ratio, height / ratio)};
+  hand_.set_covered(bench_.failed_open().has_value());
+  // The brown paper again: a list of own drawing alone would upload the program's whole memory.
+  brush.fill({0, 0, page.layout.width, page.layout.height}, kBench);
+  if (state_.is_on_start || !bench_.has_job())
+    start_panel(page);
+  else
+    draw_stage(page);
+  hand_.set_covered(false);
+  failed_open_panel(page);
+  refused_sentence(brush, state_.open_box, page.layout.width - kPageEdge);
+  ImGui::End();
+  ImGui::PopStyleVar();
+  hand_.end_frame();
+  tell_host(page, ratio);
+  if (!state_.acts.empty()) host::request_frames();
+  // A box takes the keys only some frames after it was opened; a letter typed sooner would be lost.
+  if (state_.open_box.id != box_before) host::request_frames(4);
+}
+
+void BenchPage::draw_stage(Page& page) {
+  stage_panel(page);
+  if (state_.stage == Stage::make) {
+    const Place place = bench_.place();
+    const Solved& now = bench_.now();
+    const bool covered = page.layout.is_compact && state_.shows_all_follows;
+    if (now.results.pieces.empty()) {
+      empty_panel(page);
+    } else if (covered) {
+      // The slip lies over the bench.
+    } else if (panel_at(now.job, now.results, place) != nullptr) {
+      backed_panel(page);
+    } else if (place.sleeve < 0) {
+      section_panel(page);
+    } else {
+      sleeve_panel(page);
+    }
+    if (!now.results.pieces.empty()) follows_panel(page);
+  } else if (state_.stage == Stage::print) {
+    print_panel(page);
+  } else {
+    later_stage_panel(page);
+  }
+  bar_panel(page);
+}
+
+void BenchPage::mirror(std::string_view id, std::string_view words) {
+  const auto same = std::find_if(mirrored_.begin(), mirrored_.end(),
+                                 [id](const MirrorLine& line) { return line.id == id; });
+  if (same == mirrored_.end()) {
+    mirrored_.push_back({std::string(id), std::string(words), true});
+  } else {
+    same->is_there = true;
+    if (same->words == words) return;
+    same->words = std::string(words);
+  }
+  host::mirror_line(id, words);
+}
+
+/// Takes away the lines of what no longer stands on the bench.
+void BenchPage::clear_mirror() {
+  for (MirrorLine& line : mirrored_) {
+    if (!line.is_there && !line.words.empty()) {
+      line.words.clear();
+      host::mirror_line(line.id, "");
+    }
+    line.is_there = false;
+  }
+}
+
+void BenchPage::tell_host(const Page& page, float ratio) {
+  for (const NotedPlace& place : page.hand.places()) {
+    const Area& area = place.area;
+    host::note_place(place.id, area.left * ratio, area.top * ratio, area.right * ratio,
+                     area.bottom * ratio, place.can_be_pressed);
+    if (!place.words.empty()) mirror(place.id, place.words);
+  }
+  if (!state_.is_on_start && bench_.has_job()) mirror_figures();
+  clear_mirror();
+  host::warn_before_leaving(bench_.has_job() && bench_.can_undo() && !bench_.is_in_file());
+}
+
+void BenchPage::mirror_figures() {
+  const solve::Results& results = bench_.now().results;
+  const Headline line = headline(bench_.now(), bench_.before(), bench_.place());
+  mirror("headline", plain_words(line));
+  mirror("headline.because", line.because);
+  mirror("piece", name_of(results, bench_.place()));
+  constexpr std::size_t kMostFindings = 20;
+  for (std::size_t i = 0; i < results.findings.size() && i < kMostFindings; ++i) {
+    const solve::Finding& finding = results.findings[i];
+    const char* tag = finding.severity == solve::Severity::stop   ? "STOP "
+                      : finding.severity == solve::Severity::warn ? "WARN "
+                                                                  : "NOTE ";
+    mirror("finding-" + std::to_string(i), tag + finding.place + ": " + finding.sentence);
+  }
+}
+
+void BenchPage::file_opened(std::string_view name, std::string_view bytes) {
+  state_.open_box = {};
+  state_.drag = {};
+  bench_.put_back();
+  if (bench_.open(name, bytes)) {
+    bench_.note_in_file(bytes, host::time_of_day());
+    use_signs(bench_.now().job.name);
+    state_.is_on_start = false;
+    state_.stage = Stage::make;
+    state_.open_sum.clear();
+    state_.first_guide = 0;
+  } else {
+    use_signs(bench_.failed_open()->sentence);
+  }
+  host::request_frames();
+}
+
+void BenchPage::file_refused(std::string_view sentence) {
+  bench_.refuse_file(sentence);
+  host::request_frames();
+}
+
+void BenchPage::place_focused(std::string_view id) {
+  hand_.focus(id);
+  host::request_frames();
+}
+
+void BenchPage::ctrl_key(char key) {
+  if (key == 'o') host::choose_file();
+  if (!bench_.has_job() || state_.is_on_start) return;
+  if (key == 's') save_job_file(bench_);
+  if (key == 'p') state_.stage = Stage::print;
+  // While a box is open these belong to its text.
+  if (!state_.open_box.id.empty()) return;
+  if (key == 'z') bench_.undo();
+  if (key == 'y') bench_.redo();
+  host::request_frames();
+}
+
+}  // namespace
+
+std::unique_ptr<host::Guest> make_bench_page() { return std::make_unique<BenchPage>(); }
+
+}  // namespace pouncemark::web

@@ -1,0 +1,186 @@
+#include "web/panels/end_closeup.h"
+
+#include <algorithm>
+#include <array>
+
+#include "web/panels/end_measures.h"
+#include "web/panels/lying_marks.h"
+#include "web/widgets/steel_rule.h"
+
+namespace pouncemark::web {
+namespace {
+
+constexpr float kRuleGap = 8;
+constexpr float kRuleHeight = 34;
+constexpr float kUnderRule = 50;
+constexpr Um kInFromEnds = 12'000;
+
+float gutter_width() { return text_size() == TextSize::large ? 124.0f : 98.0f; }
+
+double scale_for(const Page& page, const Ends& ends, float width, float height) {
+  if (page.state.drag.grip != Grip::nothing) return static_cast<double>(page.state.drag_px_per_mm);
+  const double wide = from_um(std::max<Um>(ends.width, 1));
+  const double reach = from_um(std::max(ends.bottom, ends.top) + ends.spacing) + 24;
+  const double largest = page.layout.height > 900 ? 3.6 : 2.6;
+  const double fits =
+      std::min({largest, static_cast<double>(height) / wide, static_cast<double>(width) / reach});
+  return std::max(fits, 0.2);
+}
+
+/// The torn edge where the close-up stops.
+void torn(Page& page, float x, float y0, float y1, float side) {
+  const int count = std::max(2, static_cast<int>((y1 - y0) / 9));
+  const float step = (y1 - y0 + 6) / static_cast<float>(count);
+  page.brush.fill({std::min(x, x + side * 4), y0 - 3, std::max(x, x + side * 4), y1 + 3}, kMat);
+  for (int i = 0; i < count; ++i) {
+    const float y = y0 - 3 + step * static_cast<float>(i);
+    const std::array<Spot, 3> tooth = {Spot{x + side, y}, Spot{x - side * 5, y + step / 2},
+                                       Spot{x + side, y + step}};
+    page.brush.shape(tooth, kMat);
+  }
+}
+
+void sheet_and_rows(Page& page, const EndCloseup& end, const Ends& ends) {
+  const Solved& now = page.bench.now();
+  const Place place = page.bench.place();
+  LyingPart part;
+  part.lying = end.lying;
+  part.window = end.sleeve;
+  const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
+  const auto& sleeve = piece.sleeves[static_cast<std::size_t>(place.sleeve)];
+  part.sleeve_left_um = sleeve.left_um;
+  const Brush& brush = page.brush;
+  const job::Section* section = section_at(now.job, now.results, place);
+  brush.fill(end.sleeve, kSheet);
+  const float lap = end.lying.px(section->lap_um);
+  const auto sleeves = static_cast<int>(piece.sleeves.size());
+  const bool lap_up = end.lying.face_down ? place.sleeve + 1 < sleeves : place.sleeve > 0;
+  const bool lap_down = end.lying.face_down ? place.sleeve > 0 : place.sleeve + 1 < sleeves;
+  const Area& seen = end.sleeve;
+  if (lap_up) brush.fill({seen.left, seen.top, seen.right, seen.top + lap}, kLap);
+  if (lap_down) brush.fill({seen.left, seen.bottom - lap, seen.right, seen.bottom}, kLap);
+  const float in = end.lying.px(kInFromEnds);
+  draw_cloth(page, part,
+             {end.lying.x(kInFromEnds), seen.top + in, end.lying.x(ends.length - kInFromEnds),
+              seen.bottom - in},
+             7);
+  brush.line({seen.left, seen.top}, {seen.right, seen.top}, kSheetEdge, 2.5f);
+  brush.line({seen.left, seen.bottom}, {seen.right, seen.bottom}, kSheetEdge, 2.5f);
+  const float edge = end.lying.x(end.is_bottom ? 0 : ends.length);
+  brush.line({edge, seen.top - 1}, {edge, seen.bottom + 1}, kSheetEdge, 3);
+  for (const solve::Row* row : rows_at(now.results, place, solve::RowKind::stitch)) {
+    draw_row(page, part, *row, {});
+  }
+  for (const solve::Row* row : rows_at(now.results, place, solve::RowKind::staple)) {
+    draw_row(page, part, *row, {});
+  }
+  torn(page, end.is_bottom ? seen.right : seen.left, seen.top, seen.bottom,
+       end.is_bottom ? 1.0f : -1.0f);
+}
+
+/// The line at the kept-clear end, solid or dashed while it moves, and dots where it was.
+void kept_clear_line(Page& page, const EndCloseup& end, const Ends& ends) {
+  const Brush& brush = page.brush;
+  const Um now = end.is_bottom ? ends.bottom : ends.length - ends.top;
+  const float x = end.lying.x(now);
+  const Area& seen = end.sleeve;
+  const Solved* before = page.bench.before();
+  if (before != nullptr && held_within(before->results, page.bench.place()) == page.bench.place()) {
+    const Ends old = ends_of(*before, page.bench.place());
+    const Um was = end.is_bottom ? old.bottom : ends.length - old.top;
+    if (was != now) {
+      const float at = end.lying.x(was);
+      brush.dashes({at, seen.top + 3}, {at, seen.bottom - 3}, kSoft, 2, 2, 4);
+    }
+  }
+  const float low = seen.bottom + kRuleGap + 17;
+  if (page.bench.is_moving())
+    brush.dashes({x, seen.top - 30}, {x, low}, kPen, 3, 9, 5);
+  else
+    brush.line({x, seen.top - 30}, {x, low}, kPen, 2);
+}
+
+void rule_along(Page& page, const EndCloseup& end, const Ends& ends) {
+  const Area& seen = end.sleeve;
+  const Area rule = {seen.left, seen.bottom + kRuleGap, seen.right,
+                     seen.bottom + kRuleGap + kRuleHeight};
+  RuleLook look;
+  look.px_per_mm = end.lying.px_per_mm;
+  look.from_mm = from_um(end.lying.along(seen.left));
+  look.figure_every = look.px_per_mm > 1.7 ? 50 : look.px_per_mm > 0.6 ? 100 : 500;
+  look.tick_every = look.px_per_mm > 1.0 ? 5 : look.px_per_mm > 0.4 ? 10 : 50;
+  steel_rule(page.brush, rule, look);
+  const Um now = end.is_bottom ? ends.bottom : ends.length - ends.top;
+  const Spot point{end.lying.x(now), rule.bottom};
+  const EndGrip grip = grip_of(page, end);
+  const bool hot = pick(grip, grip, page.hand.at().x, page.hand.at().y) != Grip::nothing;
+  rule_stop(page.brush, point, hot && page.state.drag.grip == Grip::nothing);
+  const Area block = rule_stop_area(point);
+  page.hand.note(end.is_bottom ? "stop.bottom" : "stop.top", block,
+                 end.is_bottom ? "rule stop at the bottom end" : "rule stop at the top end");
+}
+
+}  // namespace
+
+EndPair end_pair(const Page& page, const Area& area) {
+  const Ends ends = ends_of(page.bench.now(), page.bench.place());
+  const float gap = 22;
+  const float width = (area.width() - gap) / 2;
+  const float gutter = gutter_width();
+  const float head = 24 + box_height() + 14;
+  const float tall = area.height() - head - kRuleGap - kRuleHeight - kUnderRule - 6;
+  EndPair pair;
+  pair.px_per_mm = scale_for(page, ends, width - gutter, std::max(tall, 30.0f));
+  const double half_mm = from_um(ends.length) / 2;
+  const float seen = std::min(width - gutter, static_cast<float>(half_mm * pair.px_per_mm));
+  const auto high = static_cast<float>(from_um(ends.width) * pair.px_per_mm);
+  const float top = area.top + head + std::max(0.0f, (tall - high) / 2);
+  const auto end_at = [&](bool is_bottom) {
+    EndCloseup end;
+    end.is_bottom = is_bottom;
+    end.gutter = gutter;
+    end.mat = is_bottom ? Area{area.left - 3, area.top, area.left + width, area.bottom}
+                        : Area{area.right - width, area.top, area.right + 3, area.bottom};
+    const float left = is_bottom ? area.left + gutter : area.right - gutter - seen;
+    end.sleeve = {left, top, left + seen, top + high};
+    end.lying.left_px = static_cast<double>(left);
+    end.lying.top_px = static_cast<double>(top);
+    end.lying.px_per_mm = pair.px_per_mm;
+    end.lying.width_um = ends.width;
+    end.lying.face_down = page.state.is_face_down;
+    const Um shown = to_um(static_cast<double>(seen) / pair.px_per_mm);
+    end.lying.from_um = is_bottom ? 0 : ends.length - shown;
+    return end;
+  };
+  pair.bottom_end = end_at(true);
+  pair.top_end = end_at(false);
+  return pair;
+}
+
+EndGrip grip_of(const Page& page, const EndCloseup& end) {
+  const Ends ends = ends_of(page.bench.now(), page.bench.place());
+  EndGrip grip;
+  grip.line_x = end.lying.x(end.is_bottom ? ends.bottom : ends.length - ends.top);
+  grip.line_top = end.sleeve.top;
+  const Area block = rule_stop_area({grip.line_x, end.sleeve.bottom + kRuleGap + kRuleHeight});
+  grip.stop_top = block.top;
+  grip.stop_bottom = block.bottom;
+  grip.stop_width = block.width();
+  return grip;
+}
+
+void draw_end(Page& page, const EndCloseup& end) {
+  const Ends ends = ends_of(page.bench.now(), page.bench.place());
+  sheet_and_rows(page, end, ends);
+  lap_words(page, end);
+  spacing_arrow(page, end);
+  kept_clear_line(page, end, ends);
+  rule_along(page, end, ends);
+  kept_clear_box(page, end, ends);
+  if (end.is_bottom)
+    edge_boxes(page, end, ends);
+  else
+    width_box(page, end);
+}
+
+}  // namespace pouncemark::web

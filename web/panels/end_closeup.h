@@ -1,0 +1,32 @@
+#pragma once
+
+#include "web/model/view.h"
+#include "web/panels/page.h"
+
+namespace pouncemark::web {
+
+/// One end of a sleeve, opened out of its frame at a readable size.
+struct EndCloseup {
+  bool is_bottom = true;
+  Lying lying;
+  Area mat;     ///< the lighter ground
+  Area sleeve;  ///< the part of the sleeve that is seen
+  float gutter = 0;
+};
+
+/// Where both ends stand between `top` and `bottom`, with the scale that lets ends and first
+/// spacing be seen.
+struct EndPair {
+  EndCloseup bottom_end;
+  EndCloseup top_end;
+  double px_per_mm = 1;
+};
+EndPair end_pair(const Page& page, const Area& area);
+
+/// Draws one end with its arrows, boxes, rule and rule stop.
+void draw_end(Page& page, const EndCloseup& end);
+
+/// Where the hand can take hold of the end.
+EndGrip grip_of(const Page& page, const EndCloseup& end);
+
+}  // namespace pouncemark::web

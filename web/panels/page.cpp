@@ -1,0 +1,97 @@
+#include "web/panels/page.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "web/model/words.h"
+
+namespace pouncemark::web {
+
+Layout layout_for(float width, float height) {
+  const bool large = text_size() == TextSize::large;
+  Layout layout;
+  layout.width = width;
+  layout.height = height;
+  layout.is_compact = width < (large ? 1700.0f : 1200.0f);
+  const float bar_height = large ? 66.0f : 52.0f;
+  const float top = stage_row_height() + 14;
+  layout.bar = {0, height - bar_height, width, height};
+  const float bottom = layout.bar.top - 8;
+  if (layout.is_compact) {
+    const float tray = large ? 97.0f : 82.0f;
+    layout.middle = {kPageEdge, top, width - kPageEdge, bottom - tray - 8};
+    layout.follows = {kPageEdge - 3, bottom - tray, width - kPageEdge + 3, bottom};
+    return layout;
+  }
+  const float column = large ? 420.0f : 334.0f;
+  layout.follows = {width - kPageEdge - column, top, width - kPageEdge, bottom};
+  layout.middle = {kPageEdge, top, layout.follows.left - kPageEdge, bottom};
+  return layout;
+}
+
+void measure_box(Page& page, const MeasureBox& box) {
+  const Bench& bench = page.bench;
+  const Solved& now = bench.now();
+  const Place place = bench.place();
+  const Um um = measured(now.job, now.results, place, box.measure);
+  BoxLook look;
+  look.um = um;
+  look.figure = box_text(um);
+  look.name = box.name;
+  look.limits = box.limits;
+  look.colour = box.colour;
+  const Solved* before = bench.before();
+  if (before != nullptr && held_within(before->results, place) == place) {
+    look.is_changed = measured(before->job, before->results, place, box.measure) != um;
+  }
+  const auto kept = length_box(page.brush, page.hand, page.state.open_box, box.id, box.area, look);
+  if (!kept) return;
+  const Um is = *kept;
+  page.later([&bench_now = page.bench, place, measure = box.measure, um, is] {
+    const Solved& solved_now = bench_now.now();
+    bench_now.edit(with_measure(solved_now.job, solved_now.results, place, measure, is),
+                   action_words(solved_now.job, solved_now.results, place, measure, um, is));
+  });
+}
+
+float face_switch(Page& page, float right, float top) {
+  const float height = button_height();
+  const bool down = page.state.is_face_down;
+  const float down_width = std::max(140.0f, button_width(page.brush, "Face down"));
+  const float front_width = std::max(114.0f, button_width(page.brush, "Front"));
+  const Area second = {right - down_width, top, right, top + height};
+  const Area first = {second.left - 8 - front_width, top, second.left - 8, top + height};
+  const auto kind = [](bool chosen) { return chosen ? ButtonKind::chosen : ButtonKind::plain; };
+  if (page.hand.turn_key()) {
+    page.later([&state = page.state] { state.is_face_down = !state.is_face_down; });
+  }
+  if (button(page.brush, page.hand, "face.front", first, "Front", {kind(!down)})) {
+    page.later([&state = page.state] { state.is_face_down = false; });
+  }
+  if (button(page.brush, page.hand, "face.down", second, "Face down", {kind(down)})) {
+    page.later([&state = page.state] { state.is_face_down = true; });
+  }
+  return first.left;
+}
+
+void headline_words(Page& page, Spot base, float limit, bool with_why) {
+  Headline line = headline(page.bench.now(), page.bench.before(), page.bench.place());
+  const std::string whole = plain_words(line);
+  float width = 0;
+  for (const HeadlinePart& part : line.parts) {
+    width += page.brush.width_of(part.words, part.large ? Role::headline : Role::verb, part.large);
+  }
+  if (base.x + width > limit && line.parts.size() == 4) line.parts[1].words = ", ";
+  float x = base.x;
+  for (const HeadlinePart& part : line.parts) {
+    const Role role = part.large ? Role::headline : Role::verb;
+    x += page.brush.words({x, base.y}, part.words, {role, part.large, part.changed ? kPen : kInk});
+  }
+  page.hand.note("headline", {base.x, base.y - 30, x, base.y + 6}, whole);
+  if (with_why) {
+    page.brush.words({base.x, base.y + page.brush.pitch(Role::text) + 3}, line.because,
+                     {Role::text, false, kSoft});
+  }
+}
+
+}  // namespace pouncemark::web

@@ -1,0 +1,104 @@
+#pragma once
+
+#include <cstddef>
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "web/model/bench.h"
+#include "web/model/edits.h"
+#include "web/model/pick.h"
+#include "web/scene/scene.h"
+#include "web/widgets/brush.h"
+#include "web/widgets/button.h"
+#include "web/widgets/hand.h"
+#include "web/widgets/length_box.h"
+#include "web/widgets/stage_row.h"
+
+namespace pouncemark::web {
+
+/// What the page itself remembers: which stage is open, what is half typed. Nothing of the job.
+struct PageState {
+  bool is_on_start = true;
+  Stage stage = Stage::make;
+  OpenBox open_box;
+  std::string open_sum;  ///< id of the slip line or finding whose sum is open
+  bool is_face_down = false;
+  bool shows_all_follows = false;  ///< the slip drawn over the bench where there is only a tray
+  Drag drag;
+  float drag_px_per_mm = 1;     ///< the close-ups keep their size while an end is moved
+  std::size_t first_guide = 0;  ///< first line shown of the list of guides
+  Um bar_across_um = 0;         ///< what page 0's bars measured; 0: not yet
+  Um bar_along_um = 0;
+  std::string print_sentence;
+  std::vector<std::function<void()>> acts;  ///< done after the frame, never while drawing
+};
+
+/// Where the big parts stand, CSS pixels.
+struct Layout {
+  float width = 0;
+  float height = 0;
+  bool is_compact = false;  ///< no room for the slip: a tray under the bench instead
+  Area middle;
+  Area follows;  ///< the slip's column, or the tray
+  Area bar;
+};
+
+Layout layout_for(float width, float height);
+
+/// Everything a panel works with.
+struct Page {
+  Bench& bench;
+  const Brush& brush;
+  Hand& hand;
+  Scene& scene;
+  PageState& state;
+  Layout layout;
+
+  /// Asks for something to be done after this frame.
+  void later(std::function<void()> act) { state.acts.push_back(std::move(act)); }
+};
+
+// One panel a file.
+void start_panel(Page& page);
+void stage_panel(Page& page);
+void bar_panel(Page& page);
+void sleeve_panel(Page& page);
+void section_panel(Page& page);
+void backed_panel(Page& page);
+void print_panel(Page& page);
+void later_stage_panel(Page& page);
+void empty_panel(Page& page);
+void follows_panel(Page& page);
+void failed_open_panel(Page& page);
+
+/// Hands the job over as a file and says so.
+void save_job_file(Bench& bench);
+
+/// Where you are, the steps to the neighbours, and the piece's size; gives the right edge.
+float place_line(Page& page, Spot base);
+
+/// The headline sentence on a base line, shortened where it would go beyond `limit`, and why on the
+/// next line where `with_why`.
+void headline_words(Page& page, Spot base, float limit, bool with_why);
+
+/// The switch FRONT and FACE DOWN, its right edge at `right`; gives its left edge.
+float face_switch(Page& page, float right, float top);
+
+/// A measure of what lies on the bench, in its box.
+struct MeasureBox {
+  std::string_view id;
+  Measure measure;
+  Area area;
+  std::string name;
+  Limits limits;
+  Colour colour = kInk;
+};
+void measure_box(Page& page, const MeasureBox& box);
+
+/// The limits every length on the bench keeps to, the same as a job file does.
+inline constexpr Um kLeastLengthUm = 1000;
+inline constexpr Um kMostLengthUm = 20'000'000;
+
+}  // namespace pouncemark::web

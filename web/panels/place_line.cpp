@@ -1,0 +1,85 @@
+#include <cstddef>
+
+#include "web/model/words.h"
+#include "web/panels/page.h"
+
+namespace pouncemark::web {
+namespace {
+
+constexpr const char* kFurther = "\xE2\x80\xBA";  // ›
+
+/// A small square button to step to the neighbour.
+void step_button(Page& page, std::string_view id, const Area& area, bool to_next, bool can) {
+  const Touch touch =
+      can ? page.hand.touch(id, area, to_next ? "next piece" : "piece before") : Touch{};
+  page.brush.fill(area, touch.over ? kMat : kPaper, kCorner);
+  page.brush.frame(area, can ? kSoft : kPale, 1.5f, kCorner);
+  const float sign = to_next ? 1.0f : -1.0f;
+  const Spot tip{area.mid_x() + sign * 5, area.mid_y()};
+  for (const float side : {-1.0f, 1.0f}) {
+    page.brush.line({tip.x - sign * 9, tip.y + side * 8}, tip, can ? kInk : kPale, 2.6f);
+  }
+  focus_ring(page.brush, page.hand, area, touch.focused);
+  if (touch.clicked) page.later([&bench = page.bench, to_next] { bench.step(to_next ? 1 : -1); });
+}
+
+float steps(Page& page, float left, float middle) {
+  const auto places = all_places(page.bench.now().results);
+  if (places.size() < 2) return left;
+  const float side = button_height() - 4;
+  const float top = middle - side / 2;
+  const bool can_back = !(page.bench.place() == places.front());
+  const bool can_next = !(page.bench.place() == places.back());
+  step_button(page, "place.back", area_at(left, top, side, side), false, can_back);
+  step_button(page, "place.next", area_at(left + side + 6, top, side, side), true, can_next);
+  return left + 2 * side + 6 + 12;
+}
+
+/// A part of the way that leads back up.
+float way(Page& page, Spot base, const std::string& words, Place to, std::string_view id) {
+  const float width = page.brush.width_of(words, Role::text, false);
+  const Area area = {base.x - 4, base.y - 24, base.x + width + 4, base.y + 14};
+  const Touch touch = page.hand.touch(id, area, words);
+  page.brush.words(base, words, {Role::text, false, kSoft});
+  page.brush.line({base.x, base.y + 4}, {base.x + width, base.y + 4}, touch.over ? kInk : kPale,
+                  touch.over ? 1.5f : 1.0f);
+  focus_ring(page.brush, page.hand, area, touch.focused);
+  if (touch.clicked) page.later([&bench = page.bench, to] { bench.go(to); });
+  const float x = base.x + width + 8;
+  return x + page.brush.words({x, base.y}, kFurther, {Role::text, false, kSoft}) + 8;
+}
+
+std::string kind_words(const Page& page) {
+  const Solved& now = page.bench.now();
+  const Place place = page.bench.place();
+  if (const job::Section* section = section_at(now.job, now.results, place)) {
+    if (place.sleeve < 0) return std::to_string(section->count) + " sleeves, ";
+    if (page.layout.is_compact) return {};
+    return section->make == "two_leaf" ? ", two leaves" : "";
+  }
+  return {};
+}
+
+}  // namespace
+
+float place_line(Page& page, Spot base) {
+  const Solved& now = page.bench.now();
+  const Place place = page.bench.place();
+  const bool narrow = page.layout.is_compact;
+  float x = steps(page, base.x, base.y - page.brush.rise(Role::figure) / 2);
+  const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
+  if (place.sleeve >= 0 && piece.sleeves.size() > 1) {
+    x = way(page, {x, base.y}, "Section " + piece.code, {place.piece, -1}, "place.section");
+  }
+  const std::string name = with_capital(name_of(now.results, place));
+  page.hand.note("place", {x, base.y - 22, x + 160, base.y + 6}, name);
+  x += page.brush.words({x, base.y}, name, {Role::figure, true, kInk}) + 14;
+  const std::string size = size_words(now.results, place);
+  const std::string kind = kind_words(page);
+  const bool kind_first = place.sleeve < 0;
+  if (narrow && place.sleeve >= 0) return x;
+  return x + page.brush.words({x, base.y}, kind_first ? kind + size : size + kind,
+                              {Role::text, false, kInk});
+}
+
+}  // namespace pouncemark::web

@@ -1,0 +1,203 @@
+#include <algorithm>
+
+#include "engine/base/number_text.h"
+#include "web/model/words.h"
+#include "web/panels/end_closeup.h"
+#include "web/panels/page.h"
+#include "web/panels/whole_strip.h"
+
+namespace pouncemark::web {
+namespace {
+
+/// Even | Exactly 50, with the spacing that is wanted before them.
+void rule_switch(Page& page, float right, float top) {
+  const Solved& now = page.bench.now();
+  const Place place = page.bench.place();
+  const float height = button_height();
+  const bool exact = rule_at(now.job, now.results, place) == job::SpacingRule::exact;
+  const Um asked = measured(now.job, now.results, place, Measure::spacing);
+  const std::string exactly = "Exactly " + short_mm_text(asked, 2);
+  const float exact_width = std::max(140.0f, button_width(page.brush, exactly));
+  const float even_width = std::max(114.0f, button_width(page.brush, "Even"));
+  const float lift = (box_height() - height) / 2;
+  const Area second = area_at(right - exact_width, top + lift, exact_width, height);
+  const Area first = area_at(second.left - 8 - even_width, top + lift, even_width, height);
+  const auto kind = [](bool chosen) { return chosen ? ButtonKind::chosen : ButtonKind::plain; };
+  const auto choose = [&page, place](job::SpacingRule rule, std::string words) {
+    page.later([&bench = page.bench, place, rule, words] {
+      const Solved& solved = bench.now();
+      if (rule_at(solved.job, solved.results, place) == rule) return;
+      bench.edit(with_rule(solved.job, solved.results, place, rule),
+                 "Chose " + words + " for " + name_of(solved.results, place));
+    });
+  };
+  if (button(page.brush, page.hand, "rule.even", first, "Even", {kind(!exact)})) {
+    choose(job::SpacingRule::even, "even spacing");
+  }
+  if (button(page.brush, page.hand, "rule.exact", second, exactly, {kind(exact)})) {
+    choose(job::SpacingRule::exact, "exactly " + exact_mm_text(asked));
+  }
+  const float width = text_size() == TextSize::large ? 116.0f : 92.0f;
+  const Area box = area_at(first.left - 16 - width, top, width, box_height());
+  measure_box(page, {"box.spacing",
+                     Measure::spacing,
+                     box,
+                     "spacing wanted, centre to centre",
+                     {100, kMostLengthUm}});
+  if (page.layout.is_compact) {
+    page.brush.words({box.left - 10, box.mid_y() + page.brush.rise(Role::text) / 2},
+                     "spacing wanted", {Role::text, false, kInk, Side::right});
+  } else {
+    page.brush.words({box.right, box.top - 10}, "spacing wanted",
+                     {Role::text, false, kInk, Side::right});
+  }
+}
+
+/// The length, on its arrow from the bottom end to the top end.
+void length_arrow(Page& page, float y, float left, float right) {
+  const Brush& brush = page.brush;
+  const float width = text_size() == TextSize::large ? 130.0f : 104.0f;
+  const float height = box_height() - 6;
+  const std::string words = "long, bottom end to top end";
+  const float wide = brush.width_of(words, Role::text, false);
+  const bool inside = right - left > width + 2 * wide + 120;
+  // A short strip has no room for the box on its arrow: it stands beside it.
+  const Area box =
+      area_at(inside ? (left + right - width) / 2 : right + 20, y - height / 2, width, height);
+  for (const float x : {left, right}) brush.line({x, y - 10}, {x, y + 12}, kInk, 2);
+  if (inside) {
+    brush.arrow({box.left - 10, y}, {left + 1, y}, kInk, 1.8f, 8, false);
+    brush.arrow({box.right + 24 + wide, y}, {right - 1, y}, kInk, 1.8f, 8, false);
+  } else {
+    brush.arrow({left + 1, y}, {right - 1, y}, kInk, 1.8f, 8, true);
+  }
+  brush.words({box.right + 12, y + brush.rise(Role::text) / 2}, inside ? words : "long", {});
+  measure_box(page,
+              {"box.length", Measure::length, box, "length", {kLeastLengthUm, kMostLengthUm}});
+}
+
+/// The length without its arrow, where there is no room for one.
+void length_beside(Page& page, float left, float top) {
+  const float width = text_size() == TextSize::large ? 116.0f : 96.0f;
+  const Area box = area_at(left, top, width, box_height());
+  measure_box(page,
+              {"box.length", Measure::length, box, "length", {kLeastLengthUm, kMostLengthUm}});
+  page.brush.words({box.right + 10, box.mid_y() + page.brush.rise(Role::text) / 2}, "long", {});
+}
+
+void take_hold(Page& page, const EndPair& ends) {
+  if (page.bench.is_look_only() || !page.state.open_box.id.empty()) return;
+  const EndGrip bottom = grip_of(page, ends.bottom_end);
+  const EndGrip top = grip_of(page, ends.top_end);
+  // One handle for each end, asked as a thing so that nothing else is pressed through it.
+  const auto handle = [&page](std::string_view id, const EndGrip& grip) {
+    const float half = grip.stop_width / 2;
+    return page.hand.touch(
+        id, {grip.line_x - half, grip.stop_top, grip.line_x + half, grip.stop_bottom});
+  };
+  const auto line = [&page](std::string_view id, const EndGrip& grip) {
+    return page.hand.touch(
+        id, {grip.line_x - kReachPx, grip.line_top, grip.line_x + kReachPx, grip.stop_top});
+  };
+  Grip grip = Grip::nothing;
+  if (handle("stop.bottom", bottom).taken || line("line.bottom", bottom).taken) {
+    grip = Grip::bottom_end;
+  }
+  if (handle("stop.top", top).taken || line("line.top", top).taken) grip = Grip::top_end;
+  if (grip == Grip::nothing) return;
+  const Solved& now = page.bench.now();
+  const auto measure =
+      grip == Grip::bottom_end ? Measure::kept_clear_bottom : Measure::kept_clear_top;
+  page.state.drag = {grip, measured(now.job, now.results, page.bench.place(), measure),
+                     page.hand.at().x};
+  page.state.drag_px_per_mm = static_cast<float>(ends.px_per_mm);
+}
+
+void move_held(Page& page) {
+  const Drag drag = page.state.drag;
+  const Place place = page.bench.place();
+  const Solved& now = page.bench.now();
+  const auto measure =
+      drag.grip == Grip::bottom_end ? Measure::kept_clear_bottom : Measure::kept_clear_top;
+  const Um most = measured(now.job, now.results, place, Measure::length) / 2;
+  const Um um = drag.at(page.hand.at().x, static_cast<double>(page.state.drag_px_per_mm),
+                        drag_step(page.hand.shift(), page.hand.ctrl()), most);
+  if (um == measured(now.job, now.results, place, measure)) return;
+  page.later([&bench = page.bench, place, measure, um, start = drag.start_um] {
+    const Solved& solved = bench.now();
+    bench.try_out(with_measure(solved.job, solved.results, place, measure, um),
+                  action_words(solved.job, solved.results, place, measure, start, um));
+  });
+}
+
+void drag_ends(Page& page, const EndPair& ends) {
+  if (page.state.drag.grip == Grip::nothing) return take_hold(page, ends);
+  if (page.hand.escape()) {
+    page.state.drag = {};
+    page.later([&bench = page.bench] { bench.put_back(); });
+    return;
+  }
+  move_held(page);
+  if (page.hand.is_down()) return;
+  page.later([&bench = page.bench, &state = page.state] {
+    state.drag = {};
+    bench.let_go();
+  });
+}
+
+float place_and_headline(Page& page) {
+  const Area& middle = page.layout.middle;
+  if (!page.layout.is_compact) {
+    place_line(page, {middle.left, middle.top + 24});
+    headline_words(page, {middle.left, middle.top + 76}, 1e6f, true);
+    face_switch(page, middle.right, middle.top);
+    rule_switch(page, middle.right, middle.top + 50);
+    return middle.top + 112;
+  }
+  const float height = button_height();
+  const float base = middle.top + height / 2 + page.brush.rise(Role::headline) / 2;
+  const float switch_left = face_switch(page, middle.right, middle.top);
+  const float right = place_line(page, {middle.left, base});
+  headline_words(page, {right + 8, base}, switch_left - 16, false);
+  const float second = middle.top + height + 8;
+  length_beside(page, middle.left, second);
+  rule_switch(page, middle.right, second);
+  return second + box_height() + 14;
+}
+
+}  // namespace
+
+void sleeve_panel(Page& page) {
+  const Area& middle = page.layout.middle;
+  float y = place_and_headline(page);
+  const float tall =
+      page.layout.is_compact ? 56.0f : std::clamp(middle.height() * 0.1f, 64.0f, 120.0f);
+  if (!page.layout.is_compact) {
+    y += 22;
+    const Area room = {middle.left, y + 30, middle.right, y + 30 + tall};
+    const WholeStrip strip = strip_in(page, room);
+    length_arrow(page, y, strip.sheet.left, strip.sheet.right);
+    y += 30;
+  }
+  const Area room = {middle.left, y, middle.right, y + tall};
+  const WholeStrip strip = strip_in(page, room);
+  const float mats_top = strip.sheet.bottom + 5;
+  const EndPair ends = end_pair(page, {middle.left, mats_top, middle.right, middle.bottom});
+  const auto& bottom = ends.bottom_end;
+  const auto& top = ends.top_end;
+  const Um first_seen = bottom.lying.along(bottom.sleeve.right);
+  const Area bottom_frame = end_frame(strip, 0, first_seen);
+  const Area top_frame = end_frame(strip, top.lying.from_um, top.lying.along(top.sleeve.right));
+  draw_mat(page, bottom_frame, bottom.mat, true);
+  draw_mat(page, top_frame, top.mat, false);
+  draw_strip(page, strip);
+  page.brush.frame(bottom_frame, kInk, 2.2f, 3);
+  page.brush.frame(top_frame, kInk, 2.2f, 3);
+  const float inset = strip.lying.px(first_seen) + 8;
+  lying_words(page, strip.sheet, inset);
+  drag_ends(page, ends);
+  draw_end(page, bottom);
+  draw_end(page, top);
+}
+
+}  // namespace pouncemark::web

@@ -1,0 +1,50 @@
+#include "web/model/printing.h"
+#include "web/panels/page.h"
+
+namespace pouncemark::web {
+namespace {
+
+/// Open stops and warns of the job.
+int open_findings(const Page& page) {
+  int open = 0;
+  for (const solve::Finding& finding : page.bench.now().results.findings) {
+    if (finding.severity != solve::Severity::note) ++open;
+  }
+  return open;
+}
+
+std::string make_state(const Page& page) {
+  if (page.bench.is_moving()) return "changing";
+  const int open = open_findings(page);
+  return open == 0 ? "done" : std::to_string(open) + " open";
+}
+
+std::string print_state(const Page& page) {
+  const PageState& state = page.state;
+  return printer_is_proved(state.bar_across_um, state.bar_along_um) ? "done" : "1 open";
+}
+
+}  // namespace
+
+void stage_panel(Page& page) {
+  StageRowLook look;
+  look.open = page.state.stage;
+  look.states.fill("not begun");
+  look.states[static_cast<std::size_t>(Stage::make)] = make_state(page);
+  look.states[static_cast<std::size_t>(Stage::print)] = print_state(page);
+  look.job_name = page.bench.now().job.name;
+  StagePress pressed = stage_row(page.brush, page.hand, page.layout.width, look);
+  if (pressed.is_start) page.later([&state = page.state] { state.is_on_start = true; });
+  const int digit = page.hand.digit();
+  if (digit >= 1 && digit <= kStages && page.state.open_box.id.empty()) {
+    pressed.stage = static_cast<Stage>(digit - 1);
+  }
+  if (!pressed.stage) return;
+  page.later([&state = page.state, stage = *pressed.stage] {
+    state.stage = stage;
+    state.open_sum.clear();
+    state.shows_all_follows = false;
+  });
+}
+
+}  // namespace pouncemark::web

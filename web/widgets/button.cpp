@@ -1,0 +1,41 @@
+#include "web/widgets/button.h"
+
+#include <string>
+
+namespace pouncemark::web {
+
+float button_height() { return text_size() == TextSize::large ? 52 : 38; }
+
+float box_height() { return text_size() == TextSize::large ? 54 : 44; }
+
+float button_width(const Brush& brush, std::string_view words, bool bold) {
+  return brush.width_of(words, Role::text, bold) + 32;
+}
+
+void focus_ring(const Brush& brush, const Hand& hand, const Area& area, bool focused) {
+  if (focused && hand.has_focus_ring()) brush.frame(area.inset(-4), kInk, 3, kCorner + 2);
+}
+
+bool button(const Brush& brush, Hand& hand, std::string_view id, const Area& area,
+            std::string_view words, const ButtonLook& look) {
+  Touch touch;
+  if (look.is_idle)
+    hand.note(id, area, words);
+  else
+    touch = hand.touch(id, area, words);
+  Ink ink{look.role, look.kind != ButtonKind::plain, kInk};
+  if (look.kind == ButtonKind::main) {
+    brush.fill(area, look.is_idle ? kPale : touch.held ? kPen : touch.over ? kSoft : kInk, kCorner);
+    ink.colour = kWhite;
+  } else {
+    brush.fill(area, touch.over ? kMat : kPaper, kCorner);
+    const bool strong = look.kind == ButtonKind::chosen || touch.held;
+    brush.frame(area, strong ? kInk : look.is_idle ? kPale : kSoft, strong ? 3.0f : 1.5f, kCorner);
+    if (look.is_idle) ink.colour = kPale;
+  }
+  brush.centred(area, words, ink);
+  focus_ring(brush, hand, area, touch.focused);
+  return touch.clicked;
+}
+
+}  // namespace pouncemark::web

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <string_view>
+
+#include "web/widgets/brush.h"
+#include "web/widgets/hand.h"
+
+namespace pouncemark::web {
+
+/// Main: solid ink, one in a place. Plain: outlined. Chosen: a switch that is on, 3 px ink and
+/// bold.
+enum class ButtonKind { main, plain, chosen };
+
+struct ButtonLook {
+  ButtonKind kind = ButtonKind::plain;
+  bool is_idle = false;  ///< nothing to do with it now; cannot be pressed
+  Role role = Role::text;
+};
+
+/// A button; true when it was pressed.
+bool button(const Brush& brush, Hand& hand, std::string_view id, const Area& area,
+            std::string_view words, const ButtonLook& look = {});
+
+/// Width a button wants for its words.
+float button_width(const Brush& brush, std::string_view words, bool bold = true);
+
+/// Height of a button at the text size that is set: at least 38, larger with large text.
+float button_height();
+
+/// Height of a box with a figure in it.
+float box_height();
+
+/// The ring around what has the focus.
+void focus_ring(const Brush& brush, const Hand& hand, const Area& area, bool focused);
+
+}  // namespace pouncemark::web

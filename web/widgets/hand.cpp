@@ -1,0 +1,73 @@
+#include "web/widgets/hand.h"
+
+#include <algorithm>
+#include <cstddef>
+
+#include <imgui.h>
+
+namespace pouncemark::web {
+
+void Hand::begin_frame(float ratio) {
+  const ImGuiIO& io = ImGui::GetIO();
+  at_ = {io.MousePos.x / ratio, io.MousePos.y / ratio};
+  down_ = ImGui::IsMouseDown(ImGuiMouseButton_Left);
+  pressed_ = ImGui::IsMouseClicked(ImGuiMouseButton_Left);
+  let_go_ = ImGui::IsMouseReleased(ImGuiMouseButton_Left);
+  shift_ = io.KeyShift;
+  ctrl_ = io.KeyCtrl;
+  is_typing_ = is_typing_next_;
+  is_typing_next_ = false;
+  enter_ = !is_typing_ && (ImGui::IsKeyPressed(ImGuiKey_Enter, false) ||
+                           ImGui::IsKeyPressed(ImGuiKey_KeypadEnter, false) ||
+                           ImGui::IsKeyPressed(ImGuiKey_Space, false));
+  escape_ = ImGui::IsKeyPressed(ImGuiKey_Escape, false);
+  arrow_ = (ImGui::IsKeyPressed(ImGuiKey_UpArrow) ? 1 : 0) -
+           (ImGui::IsKeyPressed(ImGuiKey_DownArrow) ? 1 : 0);
+  tab_ = ImGui::IsKeyPressed(ImGuiKey_Tab, false) ? (shift_ ? -1 : 1) : 0;
+  turn_ = !is_typing_ && !ctrl_ && ImGui::IsKeyPressed(ImGuiKey_F, false);
+  digit_ = 0;
+  for (int digit = 1; digit <= 9; ++digit) {
+    const auto key = static_cast<ImGuiKey>(ImGuiKey_0 + digit);
+    if (!is_typing_ && !ctrl_ && ImGui::IsKeyPressed(key, false)) digit_ = digit;
+  }
+  if (pressed_) ring_ = false;
+  if (tab_ != 0) ring_ = true;
+  order_.clear();
+  places_.clear();
+}
+
+void Hand::end_frame() {
+  if (let_go_ || !down_) held_.clear();
+  if (tab_ == 0 || order_.empty()) return;
+  const auto found = std::find(order_.begin(), order_.end(), focus_);
+  const auto count = static_cast<std::ptrdiff_t>(order_.size());
+  std::ptrdiff_t next = tab_ > 0 ? 0 : count - 1;
+  if (found != order_.end()) next = (found - order_.begin() + tab_ + count) % count;
+  focus_ = order_[static_cast<std::size_t>(next)];
+}
+
+void Hand::note(std::string_view id, const Area& area, std::string_view words) {
+  if (covered_) return;
+  places_.push_back(NotedPlace{std::string(id), area, std::string(words), false});
+}
+
+Touch Hand::touch(std::string_view id, const Area& area, std::string_view words) {
+  Touch touch;
+  if (covered_) return touch;
+  note(id, area, words);
+  places_.back().can_be_pressed = true;
+  order_.emplace_back(id);
+  touch.over = area.holds(at_) && (held_.empty() || held_ == id);
+  if (touch.over) ImGui::SetMouseCursor(ImGuiMouseCursor_Hand);
+  if (pressed_ && touch.over && held_.empty()) {
+    held_ = std::string(id);
+    focus_ = held_;
+    touch.taken = true;
+  }
+  touch.focused = focus_ == id;
+  touch.held = held_ == id && (down_ || let_go_);
+  touch.clicked = (held_ == id && let_go_ && area.holds(at_)) || (touch.focused && enter_);
+  return touch;
+}
+
+}  // namespace pouncemark::web
