@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstdint>
 #include <limits>
+#include <string>
 #include <variant>
 #include <vector>
 
@@ -18,6 +19,14 @@ std::vector<Kind> all_of(const drawing::Drawing& picture) {
     if (const Kind* found = std::get_if<Kind>(&item)) out.push_back(*found);
   }
   return out;
+}
+
+/// Whether some run of words on the picture holds these.
+inline bool says(const drawing::Drawing& picture, const std::string& words) {
+  for (const drawing::Text& text : all_of<drawing::Text>(picture)) {
+    if (text.words.find(words) != std::string::npos) return true;
+  }
+  return false;
 }
 
 /// The box of the steps' ends; control points are left out.

@@ -19,6 +19,7 @@ using pouncemark::drawing::Spot;
 using pouncemark::tests::all_of;
 using pouncemark::tests::demo_job;
 using pouncemark::tests::reach_of;
+using pouncemark::tests::says;
 
 namespace {
 
@@ -109,13 +110,6 @@ Seen look_for_points(const Printed& printed) {
     }
   }
   return seen;
-}
-
-bool says(const drawing::Drawing& picture, const std::string& words) {
-  for (const drawing::Text& text : all_of<drawing::Text>(picture)) {
-    if (text.words.find(words) != std::string::npos) return true;
-  }
-  return false;
 }
 
 }  // namespace

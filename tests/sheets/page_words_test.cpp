@@ -1,27 +1,19 @@
 #include <doctest/doctest.h>
 
 #include <string>
-#include <variant>
 #include <vector>
 
 #include "engine/drawing/taken_room.h"
 #include "engine/job/job_json.h"
 #include "engine/sheets/full_face.h"
 #include "engine/solve/solve.h"
+#include "tests/drawing/picture_reading.h"
 #include "tests/support/jobs.h"
 
 using namespace pouncemark;
 using namespace pouncemark::sheets;
 
 namespace {
-
-std::vector<drawing::Text> words_on(const drawing::Drawing& picture) {
-  std::vector<drawing::Text> words;
-  for (const drawing::Item& item : picture.items) {
-    if (const auto* text = std::get_if<drawing::Text>(&item)) words.push_back(*text);
-  }
-  return words;
-}
 
 bool begins(const drawing::Text& text, const char* with) { return text.words.starts_with(with); }
 
@@ -41,7 +33,7 @@ struct Told {
 };
 
 void read_page(const drawing::Drawing& picture, Told* told) {
-  const std::vector<drawing::Text> words = words_on(picture);
+  const std::vector<drawing::Text> words = tests::all_of<drawing::Text>(picture);
   ++told->pages;
   for (std::size_t i = 0; i < words.size(); ++i) {
     if (begins(words[i], "Figures guide")) ++told->cautions;

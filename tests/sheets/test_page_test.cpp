@@ -12,6 +12,7 @@ using namespace pouncemark::sheets;
 using pouncemark::drawing::Box;
 using pouncemark::tests::all_of;
 using pouncemark::tests::reach_of;
+using pouncemark::tests::says;
 
 namespace {
 
@@ -27,13 +28,6 @@ std::vector<Box> bars_on(const drawing::Drawing& picture) {
     if (box.high.x - box.low.x > 50'000 || box.high.y - box.low.y > 50'000) bars.push_back(box);
   }
   return bars;
-}
-
-bool says(const drawing::Drawing& picture, const std::string& words) {
-  for (const drawing::Text& text : all_of<drawing::Text>(picture)) {
-    if (text.words.find(words) != std::string::npos) return true;
-  }
-  return false;
 }
 
 }  // namespace
