@@ -1,5 +1,7 @@
 #include "engine/job/job.h"
 
+#include <set>
+
 #include "engine/base/insist.h"
 
 namespace pouncemark::job {
@@ -27,6 +29,16 @@ Um sleeve_width_um(const Section& section, int index) {
   const SleeveChange* change = change_of(section, index);
   if (change != nullptr && change->width_um) return *change->width_um;
   return section.widths_um[static_cast<std::size_t>(index) % section.widths_um.size()];
+}
+
+std::vector<int> sleeves_there(const Section& section) {
+  const std::set<std::string> missing(section.missing.begin(), section.missing.end());
+  std::vector<int> there;
+  for (int i = 0; i < section.count; ++i) {
+    if (missing.empty() || !missing.contains(sleeve_code(section, i))) there.push_back(i);
+  }
+  INSIST(!there.empty());
+  return there;
 }
 
 RowPair side_rows_of(const Section& section, int index) {

@@ -24,6 +24,21 @@ enum class LeftOver { end, split, extra_point };
 /// When the staples of a row come out, as far as the job says.
 enum class StaplesOut { not_said, before_the_row, as_the_foot_comes, after_the_row, stay };
 
+/// How a sleeve is made. Two leaves: both long edges sewn. Folded: one sheet folded over the cloth,
+/// one long edge sewn. Round: a tube with a flange at one side, sewn in the flange only.
+enum class Make { two_leaf, folded, round };
+
+/// A side as the viewer sees it from the front.
+enum class Side { left, right };
+
+/// Separate: every sleeve keeps its own side rows. Shared: the joining row of a lap doubles as the
+/// side seam of both neighbours, so only the section's outermost long edges have side rows.
+enum class SideSeams { separate, shared };
+
+/// What a row does where it meets the row of the edge toward the hinge side: it shares that row's
+/// corner hole, or it stops short of the row.
+enum class Corners { share_hole, stop_short };
+
 /// A row of staples: a rule, not points. `in_from_edge_um` is not used on a lap (the row stands on
 /// the lap's middle line).
 struct StapleRow {
@@ -77,15 +92,21 @@ struct SleeveChange {
 };
 
 /// Sleeves lapped side by side, numbered from the viewer's left; each lies over its right
-/// neighbour. A sleeve on its own is a section of one.
+/// neighbour. A sleeve on its own is a section of one. A number in `missing` has no sleeve: its
+/// neighbours lap one another and nothing is renumbered. At least one sleeve is there.
 struct Section {
   std::string code;
-  std::string make = "two_leaf";
+  Make make = Make::two_leaf;
+  std::optional<Um> fold_radius_um;  ///< needed where folded: inside radius of the fold
+  std::optional<Um> flange_um;       ///< needed where round
+  std::optional<Side> sewn_side;     ///< needed where folded or round
   Um length_um = 0;
   Um lap_um = 0;
   Um leaf_um = 0;
-  std::vector<Um> widths_um;  ///< repeats until `count` sleeves have one
-  int count = 1;
+  std::vector<Um> widths_um;  ///< finished, seen from the front; repeats until each number has one
+  int count = 1;              ///< numbers, those missing counted in
+  std::vector<std::string> missing;  ///< codes of sleeves that are not there
+  SideSeams side_seams = SideSeams::separate;
   std::optional<Um> width_tolerance_um;
   std::optional<Um> lap_tolerance_um;
   RowPair side_rows;
@@ -116,6 +137,8 @@ struct Panel {
   Um stitch_um = 0;
   Um stack_um = 0;
   std::optional<std::vector<std::string>> rows_on;
+  Corners corners = Corners::share_hole;
+  std::optional<Um> corner_clear_um;  ///< how far a row that stops short stays from the other
   Extras extras;
 };
 
@@ -137,6 +160,7 @@ struct Job {
   Um tails_um = material::kAssumedTailsUm;
   Um slip_distance_um = material::kAssumedSlipDistanceUm;
   std::optional<Um> crown_um;           ///< staple crown, along the row
+  std::optional<Um> wire_um;            ///< thickness of a staple's wire
   std::optional<Um> half_foot_um;       ///< half the presser foot's width
   std::optional<Um> foot_tolerance_um;  ///< how far the foot may stray
   std::vector<Bay> bays;
@@ -145,11 +169,14 @@ struct Job {
   Extras extras;
 };
 
-/// Width of sleeve `index` (from 0) of a section, with its change applied.
+/// Width of sleeve `index` (its number less 1) of a section, with its change applied.
 Um sleeve_width_um(const Section& section, int index);
 
-/// Code of sleeve `index` (from 0): "2-07"; three digits from the hundredth on only.
+/// Code of sleeve `index` (its number less 1): "2-07"; three digits from the hundredth on only.
 std::string sleeve_code(const Section& section, int index);
+
+/// Indices (from 0) of the numbers that have a sleeve, from the viewer's left; never empty.
+std::vector<int> sleeves_there(const Section& section);
 
 /// Side rows of sleeve `index` with its change applied.
 RowPair side_rows_of(const Section& section, int index);

@@ -16,8 +16,10 @@ inline const std::vector<std::string_view> kLeftOver = {"end", "split", "extra_p
 /// `not_said` has no word: the member is left out. The rest start at StaplesOut::before_the_row.
 inline const std::vector<std::string_view> kStaples = {"before_the_row", "as_the_foot_comes",
                                                        "after_the_row", "stay"};
-inline const std::vector<std::string_view> kMake = {"two_leaf"};
-inline const std::vector<std::string_view> kHingeSide = {"left", "right"};
+inline const std::vector<std::string_view> kMake = {"two_leaf", "folded", "round"};
+inline const std::vector<std::string_view> kSide = {"left", "right"};
+inline const std::vector<std::string_view> kSideSeams = {"separate", "shared"};
+inline const std::vector<std::string_view> kCorners = {"share_hole", "stop_short"};
 inline const std::vector<std::string_view> kFace = {"bulging", "hollow"};
 inline const std::vector<std::string_view> kPanelEdge = {"hinge_side", "fly_side", "top", "bottom"};
 

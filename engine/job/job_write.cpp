@@ -35,6 +35,13 @@ JsonNode mm_list(const List& lengths) {
   return node;
 }
 
+JsonNode text_list(const std::vector<std::string>& texts) {
+  JsonNode node;
+  node.kind = Kind::list;
+  for (const std::string& words : texts) node.items.push_back(text(words));
+  return node;
+}
+
 JsonNode word(const std::vector<std::string_view>& words, int index) {
   return text(words[static_cast<std::size_t>(index)]);
 }
@@ -133,10 +140,17 @@ JsonNode change_node(const SleeveChange& change) {
 
 JsonNode section_node(const Section& section) {
   ObjectWriter out;
-  out.put("code", text(section.code)).put("make", text(section.make));
+  out.put("code", text(section.code));
+  out.put("make", word(words::kMake, static_cast<int>(section.make)));
+  out.maybe("fold_radius_mm", section.fold_radius_um).maybe("flange_mm", section.flange_um);
+  out.maybe_word("sewn_side", words::kSide, index_of(section.sewn_side));
   out.put("length_mm", mm(section.length_um)).put("lap_mm", mm(section.lap_um));
   out.put("leaf_mm", mm(section.leaf_um)).put("widths_mm", mm_list(section.widths_um));
   out.put("count", count(section.count));
+  if (!section.missing.empty()) out.put("missing", text_list(section.missing));
+  if (section.side_seams != SideSeams::separate) {
+    out.put("side_seams", word(words::kSideSeams, static_cast<int>(section.side_seams)));
+  }
   out.maybe("width_tolerance_mm", section.width_tolerance_um);
   out.maybe("lap_tolerance_mm", section.lap_tolerance_um);
   out.put("side_rows", pair_node(section.side_rows, true));
@@ -172,12 +186,11 @@ JsonNode panel_node(const Panel& panel) {
   out.put("backing_thickness_mm", mm(panel.backing_thickness_um));
   out.put("panel_in_mm", mm(panel.panel_in_um)).put("spacing_mm", mm(panel.spacing_um));
   out.put("stitch_mm", mm(panel.stitch_um)).put("stack_mm", mm(panel.stack_um));
-  if (panel.rows_on) {
-    JsonNode list;
-    list.kind = Kind::list;
-    for (const std::string& edge : *panel.rows_on) list.items.push_back(text(edge));
-    out.put("rows_on", std::move(list));
+  if (panel.rows_on) out.put("rows_on", text_list(*panel.rows_on));
+  if (panel.corners != Corners::share_hole) {
+    out.put("corners", word(words::kCorners, static_cast<int>(panel.corners)));
   }
+  out.maybe("corner_clear_mm", panel.corner_clear_um);
   return out.with(panel.extras);
 }
 
@@ -210,7 +223,8 @@ std::string save_job(const Job& job) {
   out.put("spacing_from", word(words::kSpacingFrom, job.spacing_is_clear_gap ? 1 : 0));
   out.put("needle_size", count(job.needle_size)).put("thread_tex", count(job.thread_tex));
   out.put("tails_mm", mm(job.tails_um)).put("slip_distance_mm", mm(job.slip_distance_um));
-  out.maybe("crown_mm", job.crown_um).maybe("half_foot_mm", job.half_foot_um);
+  out.maybe("crown_mm", job.crown_um).maybe("wire_mm", job.wire_um);
+  out.maybe("half_foot_mm", job.half_foot_um);
   out.maybe("foot_tolerance_mm", job.foot_tolerance_um);
   put_entries(out, "bays", job.bays, bay_node);
   put_entries(out, "sections", job.sections, section_node);

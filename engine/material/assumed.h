@@ -17,6 +17,8 @@ inline constexpr Um kAssumedTailsUm = 300'000;
 inline constexpr Um kAssumedSlipDistanceUm = 1'500;
 /// Crown of a staple, along the row. Common practice.
 inline constexpr Um kAssumedCrownUm = 12'000;
+/// Thickness of a staple's wire. Common practice.
+inline constexpr Um kAssumedWireUm = 500;
 /// Half a presser foot. Common practice; measure yours.
 inline constexpr Um kAssumedHalfFootUm = 7'000;
 /// How far a foot strays from its line. Assumed.
@@ -29,5 +31,7 @@ inline constexpr Um kAssumedLapToleranceUm = 500;
 inline constexpr int kAssumedBladesToEdge = 8;
 /// Two rows side by side want this many needle blades between them. Assumed limit.
 inline constexpr int kAssumedBladesBetweenRows = 5;
+/// A row that crosses another without sharing a hole wants to end this far from it. Assumed limit.
+inline constexpr Um kAssumedCornerClearUm = 15'000;
 
 }  // namespace pouncemark::material

@@ -55,7 +55,8 @@ std::string kind_words(const Page& page) {
   if (const job::Section* section = section_at(now.job, now.results, place)) {
     if (place.sleeve < 0) return std::to_string(section->count) + " sleeves, ";
     if (page.layout.is_compact) return {};
-    return section->make == "two_leaf" ? ", two leaves" : "";
+    if (section->make == job::Make::folded) return ", folded";
+    return section->make == job::Make::round ? ", round" : ", two leaves";
   }
   return {};
 }
