@@ -32,6 +32,8 @@ enum class ProblemCode : int {
   row_too_many_points = 403,
   row_on_fly_side = 404,
   row_off_the_piece = 405,
+  row_off_the_flange = 406,
+  row_through_the_tube = 407,
 
   job_unreadable = 501,
   job_not_ours = 502,

@@ -23,6 +23,20 @@ std::optional<Finding> edge_distance(Um from_edge_um, int needle_size, int blade
 /// Caution 5b, warn: two stitch rows `apart_um` apart and nearer than `blades` needle blades.
 std::optional<Finding> rows_apart(Um apart_um, int needle_size, int blades);
 
+/// Caution 6, warn: two stitch rows that share no hole and come `apart_um` near where they cross,
+/// nearer than `clear_um`. Exactly at the limit passes.
+std::optional<Finding> rows_cross(Um apart_um, Um clear_um);
+
+/// Note: the last gap of an exact row, filled with one more point, is shorter than asked.
+std::optional<Finding> short_last_gap(Um last_gap_um, Um asked_um);
+
+/// Caution 59, warn, in its forms: a number that has no sleeve or piece between two that do; a code
+/// that names two things; a bay that holds a code no piece has; a piece that hangs in two bays.
+Finding code_missing(const std::string& code, const std::string& before, const std::string& after);
+Finding code_used_twice(const std::string& code, const std::string& one, const std::string& other);
+Finding code_unknown(const std::string& code, const std::string& bay);
+Finding code_hung_twice(const std::string& code, const std::string& bay, const std::string& other);
+
 /// When the staples beside a row come out, as far as that row is concerned.
 enum class StapleState { out_already, comes_out_as_the_foot_comes, there };
 
@@ -33,12 +47,21 @@ struct FootNeed {
   bool assumed = true;
 };
 
+/// What decides whether a crown lying across a row is struck: the staple's wire, the needle's blade
+/// (size in hundredths of a millimetre) and the stitch.
+struct StrikeNeed {
+  Um wire_um = 0;
+  int needle_size = 0;
+  Um stitch_um = 1;
+};
+
 /// Caution 11: a staple row `apart_um` from a row being sewn and nearer than half a foot and its
 /// tolerance: a stop where the staples are there, a note with a count box where they come out as
 /// the foot comes, nothing where they are out. `said` is false when the job does not say when they
-/// come out. Exactly at the limit passes.
-std::optional<Finding> staple_under_foot(Um apart_um, const FootNeed& foot, StapleState state,
-                                         bool said);
+/// come out. Exactly at the limit passes. The sum also says how often a crown lying across the row
+/// is struck: (wire + blade) / stitch.
+std::optional<Finding> staple_under_foot(Um apart_um, const FootNeed& foot,
+                                         const StrikeNeed& strike, StapleState state, bool said);
 
 /// Caution 16, note: every staple makes two holes that stay.
 Finding staple_holes(std::int64_t staples);

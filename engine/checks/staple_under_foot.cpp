@@ -1,10 +1,24 @@
+#include <algorithm>
+
 #include "engine/base/number_text.h"
 #include "engine/checks/rules.h"
 
 namespace pouncemark::checks {
+namespace {
 
-std::optional<Finding> staple_under_foot(Um apart_um, const FootNeed& foot, StapleState state,
-                                         bool said) {
+std::string strike_sum(const StrikeNeed& strike) {
+  const Um blade = Um{strike.needle_size} * 10;
+  const Um chance =
+      std::min<Um>(divide_round(100 * (strike.wire_um + blade), strike.stitch_um), 100);
+  return "a crown that lies across the row is struck: (wire " + short_mm_text(strike.wire_um, 2) +
+         " + needle " + short_mm_text(blade, 2) + ") ÷ stitch " +
+         short_mm_text(strike.stitch_um, 2) + " = " + count_text(chance) + " %";
+}
+
+}  // namespace
+
+std::optional<Finding> staple_under_foot(Um apart_um, const FootNeed& foot,
+                                         const StrikeNeed& strike, StapleState state, bool said) {
   const Um needed = foot.half_foot_um + foot.tolerance_um;
   if (state == StapleState::out_already || apart_um >= needed) return std::nullopt;
   Finding finding;
@@ -12,7 +26,8 @@ std::optional<Finding> staple_under_foot(Um apart_um, const FootNeed& foot, Stap
   finding.figure = mm_text(needed - apart_um, 1);
   finding.sum = "half a foot " + short_mm_text(foot.half_foot_um, 1) + " + tolerance " +
                 short_mm_text(foot.tolerance_um, 1) + " = " + short_mm_text(needed, 1) +
-                (foot.assumed ? " (assumed: measure your foot)" : " (entered)");
+                (foot.assumed ? " (assumed: measure your foot)" : " (entered)") + "; " +
+                strike_sum(strike);
   const std::string apart =
       apart_um == 0 ? "stand on the row" : "stand " + mm_text(apart_um, 1) + " from the row";
   if (state == StapleState::comes_out_as_the_foot_comes) {

@@ -139,4 +139,20 @@ std::optional<Vec2> meeting(const Segment& a, const Segment& b, Vec2 near) {
   return nearer(circle_and_circle(centre(a), radius(a), centre(b), radius(b)), near);
 }
 
+double distance_to(const Segment& line, double first, double last, Vec2 place) {
+  const Vec2 a = point_at(line, first);
+  const Vec2 b = point_at(line, last);
+  const double to_ends = std::fmin(length(place - a), length(place - b));
+  if (is_straight(line)) {
+    const Vec2 way = direction_at(line, 0);
+    const bool is_beside = dot(place - a, way) > 0 && dot(b - place, way) > 0;
+    return is_beside ? std::fabs(cross(way, place - a)) : to_ends;
+  }
+  const Vec2 middle = centre(line);
+  const double turn = line.rise > 0 ? 1.0 : -1.0;
+  const bool is_beside = turn * cross(a - middle, place - middle) >= 0 &&
+                         turn * cross(place - middle, b - middle) >= 0;
+  return is_beside ? std::fabs(length(place - middle) - radius(line)) : to_ends;
+}
+
 }  // namespace pouncemark

@@ -49,4 +49,8 @@ std::optional<Segment> parallel(const Segment& segment, double distance);
 /// not.
 std::optional<Vec2> meeting(const Segment& a, const Segment& b, Vec2 near);
 
+/// Distance from `place` to the part of the line between two of its stations, `first` <= `last`.
+/// An arc's part turns at most a half circle.
+double distance_to(const Segment& line, double first, double last, Vec2 place);
+
 }  // namespace pouncemark

@@ -47,6 +47,25 @@ std::optional<Um> corner_station(const GuideLine& guide, const Corner& corner, U
   return to_um(station_of(guide.line, *place));
 }
 
+/// First station of `guide` from its corner on that is `clear_um` from the other row's line.
+Um station_short_of(const GuideLine& guide, const GuideLine& other, Um clear_um) {
+  const double first = from_um(other.clear_start_um);
+  const double last = from_um(other.length_um - other.clear_end_um);
+  const auto is_clear = [&](Um station) {
+    const Vec2 place = point_at(guide.line, from_um(station));
+    return distance_to(other.line, first, last, place) + tolerance::kSamePointMm >=
+           from_um(clear_um);
+  };
+  Um near = guide.clear_start_um;
+  Um far = guide.length_um - guide.clear_end_um;
+  if (near >= far || !is_clear(far)) return std::max(near + clear_um, far + 1);
+  while (far - near > 1) {
+    const Um between = near + (far - near) / 2;
+    (is_clear(between) ? far : near) = between;
+  }
+  return far;
+}
+
 bool holds(const piece::Extent& extent, Vec2 place) {
   const double hair = from_um(1);
   return place.x >= extent.low.x - hair && place.x <= extent.high.x + hair &&
@@ -68,7 +87,8 @@ Result<GuideLine> guide_along(const piece::Edge& edge, Um in_um) {
 }
 
 Result<std::vector<GuideLine>> guides_round(const piece::Outline& outline, Um in_um,
-                                            const std::vector<std::size_t>& takes_row) {
+                                            const std::vector<std::size_t>& takes_row,
+                                            Um stop_short_um) {
   const auto& edges = outline.edges;
   const std::size_t count = edges.size();
   const auto has_row = [&](std::size_t edge) {
@@ -80,6 +100,7 @@ Result<std::vector<GuideLine>> guides_round(const piece::Outline& outline, Um in
   }
   const piece::Extent extent = piece::extent(outline);
   std::vector<GuideLine> guides;
+  std::vector<std::size_t> crossed(takes_row.size(), count);  // the edge a row may stop short of
   for (const std::size_t at : takes_row) {
     const piece::Edge& edge = edges[at];
     Result<GuideLine> guide = guide_along(edge, in_um);
@@ -96,8 +117,18 @@ Result<std::vector<GuideLine>> guides_round(const piece::Outline& outline, Um in
     if (*start <= *end && !is_on_it) return off_the_piece(edge.name, in_um);
     guide.value().clear_start_um = *start;
     guide.value().clear_end_um = guide->length_um - *end;
-    guide.value().first_is_shared = at != first_hinge && has_row(at_datum);
+    const Corner corner{edge, edges[at_datum], true};
+    const bool meets_a_row = at != first_hinge && has_row(at_datum);
+    const bool stops_short = meets_a_row && stop_short_um > 0 && !corner.is_smooth();
+    if (stops_short) crossed[guides.size()] = at_datum;
+    guide.value().first_is_shared = meets_a_row && !stops_short;
     guides.push_back(*guide);
+  }
+  for (std::size_t i = 0; i < guides.size(); ++i) {
+    if (crossed[i] == count) continue;
+    const auto other = std::find(takes_row.begin(), takes_row.end(), crossed[i]);
+    const auto& owner = guides[static_cast<std::size_t>(other - takes_row.begin())];
+    guides[i].clear_start_um = station_short_of(guides[i], owner, stop_short_um);
   }
   return guides;
 }

@@ -27,10 +27,13 @@ Result<GuideLine> guide_along(const piece::Edge& edge, Um in_um);
 /// `takes_row`, its line from corner to corner, a corner being where it meets its neighbour's line.
 /// Edges that run smoothly into one another have the corner where they touch. At a corner that
 /// turns inward the line reaches beyond its own edge: it starts at a negative station. A corner of
-/// two rows belongs to the one toward the first hinge side; the other's `first_is_shared` is set.
+/// two rows belongs to the one toward the first hinge side; the other's `first_is_shared` is set,
+/// or, where `stop_short_um` is above 0, it begins at the first whole micrometre that far from that
+/// row and shares nothing (a row with no such place keeps more clear than it is long).
 /// Problems: row_on_fly_side, row_off_the_piece (an arc too tight for it, lines that do not meet,
 /// or a corner beyond the piece), each naming the edge in `where`.
 Result<std::vector<GuideLine>> guides_round(const piece::Outline& outline, Um in_um,
-                                            const std::vector<std::size_t>& takes_row);
+                                            const std::vector<std::size_t>& takes_row,
+                                            Um stop_short_um = 0);
 
 }  // namespace pouncemark::layout

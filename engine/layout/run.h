@@ -25,6 +25,9 @@ struct Run {
   Um station_um(std::int64_t index) const;
   /// The even gap rounded to whole micrometres; the exact step; 0 where there is no gap.
   Um spacing_um() const;
+  /// The gap before the last point: on an exact row with one more point it is shorter than the
+  /// rest.
+  Um last_gap_um() const { return gaps == 0 ? 0 : station_um(gaps) - station_um(gaps - 1); }
   Um first_um() const { return start_um; }
   Um last_um() const { return start_um + length_um; }
 };

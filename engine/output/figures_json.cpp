@@ -3,6 +3,7 @@
 #include "engine/base/insist.h"
 #include "engine/job/job_json.h"
 #include "engine/output/output.h"
+#include "engine/solve/seam_choice.h"
 
 namespace pouncemark::output {
 namespace {
@@ -44,6 +45,39 @@ json totals_json(const solve::Results& results) {
           {"pages", {{"A4", {{"sections", section_pages}, {"panels", panel_pages}}}}}};
 }
 
+/// The neighbour `step` places to the right, or null at the section's edge.
+json neighbour(const solve::Piece& piece, std::size_t at, int step) {
+  const bool is_last = step < 0 ? at == 0 : at + 1 == piece.sleeves.size();
+  if (is_last) return nullptr;
+  return piece.sleeves[step < 0 ? at - 1 : at + 1].code;
+}
+
+json sleeve_json(const solve::Piece& piece, std::size_t at) {
+  const solve::Sleeve& sleeve = piece.sleeves[at];
+  json entry = {{"code", sleeve.code},
+                {"kind", "sleeve"},
+                {"width_mm", mm(sleeve.width_um)},
+                {"length_mm", mm(piece.length_um)},
+                {"left_mm", mm(sleeve.left_um)},
+                {"blanks", sleeve.blank.count},
+                {"blank_mm", mm(sleeve.blank.width_um)},
+                {"left_neighbour", neighbour(piece, at, -1)},
+                {"right_neighbour", neighbour(piece, at, 1)}};
+  if (sleeve.blank.fold_um > 0) entry["fold_mm"] = mm(sleeve.blank.fold_um);
+  return entry;
+}
+
+json seams_json(const job::Job& job) {
+  const auto count = [&job](job::SideSeams seams) -> json {
+    const solve::SeamCount all = solve::count_seams(job, seams);
+    return {{"rows", all.rows},
+            {"stitch_holes", all.stitch_holes},
+            {"staples", all.staples},
+            {"row_m", metres(all.row_um)}};
+  };
+  return {{"separate", count(job::SideSeams::separate)}, {"shared", count(job::SideSeams::shared)}};
+}
+
 void add_pieces(const solve::Piece& piece, json* list) {
   json entry = {{"code", piece.code},
                 {"kind", piece.kind == solve::PieceKind::section ? "section" : "panel"},
@@ -56,12 +90,7 @@ void add_pieces(const solve::Piece& piece, json* list) {
     entry["worst_mm"] = mm(piece.worst_um);
   }
   list->push_back(std::move(entry));
-  for (const solve::Sleeve& sleeve : piece.sleeves) {
-    list->push_back({{"code", sleeve.code},
-                     {"kind", "sleeve"},
-                     {"width_mm", mm(sleeve.width_um)},
-                     {"length_mm", mm(piece.length_um)}});
-  }
+  for (std::size_t i = 0; i < piece.sleeves.size(); ++i) list->push_back(sleeve_json(piece, i));
 }
 
 const char* kind_word(solve::RowKind kind) {
@@ -107,6 +136,7 @@ std::string figures_json(const job::Job& job, const solve::Results& results) {
   json figures;
   figures["job"] = {{"name", job.name}, {"checksum", job::checksum(job)}};
   figures["totals"] = totals_json(results);
+  figures["side_seams"] = seams_json(job);
   json& pieces = figures["pieces"] = json::array();
   for (const solve::Piece& piece : results.pieces) add_pieces(piece, &pieces);
   json& rows = figures["rows"] = json::array();

@@ -35,6 +35,11 @@ layout::RunRule rule_of(const layout::GuideLine& guide, Um spacing) {
   return rule;
 }
 
+Um stop_short_um(const job::Panel& panel) {
+  if (panel.corners == job::Corners::share_hole) return 0;
+  return panel.corner_clear_um.value_or(material::kAssumedCornerClearUm);
+}
+
 }  // namespace
 
 Piece panel_piece(const job::Panel& panel, int entry) {
@@ -53,7 +58,8 @@ Piece panel_piece(const job::Panel& panel, int entry) {
 
 void lay_panel(const job::Panel& panel, const Piece& piece, int index, Laying* laying) {
   const std::vector<std::size_t> edges = edges_with_rows(panel, piece.outline);
-  const auto guides = layout::guides_round(piece.outline, panel.panel_in_um, edges);
+  const auto guides =
+      layout::guides_round(piece.outline, panel.panel_in_um, edges, stop_short_um(panel));
   if (!guides) {
     laying->unlaid.push_back({index, panel.code + " " + guides.problem().where, guides.problem()});
     return;

@@ -8,6 +8,7 @@
 #include "engine/geometry/segment.h"
 #include "engine/geometry/units.h"
 #include "engine/layout/run.h"
+#include "engine/piece/blank.h"
 #include "engine/piece/outline.h"
 
 /// Floor 7, solve: everything that follows from a job. Results solve(const Job&) is a pure
@@ -44,10 +45,15 @@ PlaceUm point_um(const Row& row, std::int64_t index);
 /// Points that belong to this row alone: a shared first point is not counted.
 std::int64_t own_points(const Row& row);
 
+/// A sleeve that is there. It lies over its right neighbour and under its left one.
 struct Sleeve {
   std::string code;
+  int number = 0;  ///< its number less 1: the index job::sleeve_code and its friends take
   Um left_um = 0;  ///< its left edge from the section's left edge
   Um width_um = 0;
+  piece::Blank blank;
+  bool has_left_rows = true;  ///< side rows on its left long edge
+  bool has_right_rows = true;
 };
 
 /// One thing that is made and hung: a section or a panel.
@@ -58,7 +64,7 @@ struct Piece {
   Um width_um = 0;
   Um length_um = 0;
   piece::Outline outline;
-  std::vector<Sleeve> sleeves;        ///< sections only, from the viewer's left
+  std::vector<Sleeve> sleeves;        ///< sections only: those there, from the viewer's left
   std::vector<Um> row_middles_um;     ///< sections only: middles of the laps
   std::vector<Um> running_totals_um;  ///< sections only: to each sleeve's right edge
   Um likely_um = 0;                   ///< sections only: could end up, root of summed squares

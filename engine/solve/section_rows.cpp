@@ -1,5 +1,9 @@
 #include <cmath>
+#include <optional>
+#include <string_view>
+#include <utility>
 
+#include "engine/base/number_text.h"
 #include "engine/solve/rows.h"
 
 namespace pouncemark::solve {
@@ -43,13 +47,22 @@ Asked asked_of(const Place& place, RowKind kind, Um in_um, const layout::RunRule
   return {place.code, kind, place.place, place.piece, place.sleeve, in_um, rule};
 }
 
+std::optional<Problem> why_not_on(const job::Section& section, const Sleeve& sleeve, Um in_um) {
+  if (in_um > sleeve.width_um) return Problem{ProblemCode::row_off_the_piece, {}, {}, {}};
+  const Um flange = section.flange_um.value_or(0);
+  if (section.make != job::Make::round || in_um <= flange) return std::nullopt;
+  return Problem{ProblemCode::row_off_the_flange,
+                 {},
+                 exact_mm_text(in_um) + " in from the edge",
+                 "at most " + exact_mm_text(flange)};
+}
+
 /// Both rows of one long edge of one sleeve.
-void lay_side(const Place& place, const piece::Edge& edge, Um width,
-              const std::array<Asked, 2>& rows, Laying* laying) {
+void lay_side(const job::Section& section, const Sleeve& sleeve, const Place& place,
+              const piece::Edge& edge, const std::array<Asked, 2>& rows, Laying* laying) {
   for (const Asked& asked : rows) {
-    if (asked.in_from_edge_um > width) {
-      laying->unlaid.push_back(
-          {place.piece, place.code, {ProblemCode::row_off_the_piece, {}, {}, {}}});
+    if (const auto why_not = why_not_on(section, sleeve, asked.in_from_edge_um)) {
+      laying->unlaid.push_back({place.piece, place.code, *why_not});
       continue;
     }
     const Result<layout::GuideLine> guide = layout::guide_along(edge, asked.in_from_edge_um);
@@ -58,6 +71,77 @@ void lay_side(const Place& place, const piece::Edge& edge, Um width,
     } else {
       laying->unlaid.push_back({place.piece, place.code, guide.problem()});
     }
+  }
+}
+
+void lay_sides(const job::Section& section, const Piece& piece, int index, std::size_t at, Um crown,
+               Laying* laying) {
+  const Sleeve& sleeve = piece.sleeves[at];
+  const Um length = section.length_um;
+  const job::RowPair rows = job::side_rows_of(section, sleeve.number);
+  const piece::Outline outline =
+      piece::sleeve_outline(from_um(sleeve.left_um), from_um(sleeve.width_um), from_um(length));
+  for (const char* side : {"left", "right"}) {
+    const bool is_left = std::string_view(side) == "left";
+    if (!(is_left ? sleeve.has_left_rows : sleeve.has_right_rows)) continue;
+    for (const piece::Edge& edge : outline.edges) {
+      if (edge.name != side) continue;
+      const Place place{sleeve.code + " " + side, RowPlace::side, index, static_cast<int>(at)};
+      lay_side(section, sleeve, place, edge,
+               {asked_of(place, RowKind::staple, rows.staple.in_from_edge_um,
+                         rule_of(rows.staple, length, crown)),
+                asked_of(place, RowKind::stitch, rows.stitch.in_from_edge_um,
+                         rule_of(rows.stitch, length))},
+               laying);
+    }
+  }
+}
+
+void lay_laps(const job::Section& section, const Piece& piece, int index, Um crown,
+              Laying* laying) {
+  const Um length = section.length_um;
+  for (std::size_t i = 0; i < piece.row_middles_um.size(); ++i) {
+    const std::string over = piece.sleeves[i + 1].code.substr(section.code.size() + 1);
+    const Place place{piece.sleeves[i].code + "+" + over, RowPlace::lap, index,
+                      static_cast<int>(i)};
+    if (section.make == job::Make::round) {
+      laying->unlaid.push_back(
+          {index, place.code, {ProblemCode::row_through_the_tube, {}, {}, {}}});
+      continue;
+    }
+    const layout::GuideLine guide = upright(piece.row_middles_um[i], length);
+    lay(asked_of(place, RowKind::staple, section.lap_um / 2,
+                 rule_of(section.lap_rows->staple, length, crown)),
+        guide, laying);
+    lay(asked_of(place, RowKind::stitch, section.lap_um / 2,
+                 rule_of(section.lap_rows->stitch, length)),
+        guide, laying);
+  }
+}
+
+piece::Blank blank_of(const job::Section& section, Um width) {
+  switch (section.make) {
+    case job::Make::folded:
+      return piece::folded_blank(width, section.fold_radius_um.value_or(0), section.leaf_um);
+    case job::Make::round:
+      return piece::round_blank(width, section.flange_um.value_or(0), section.leaf_um);
+    case job::Make::two_leaf:
+      break;
+  }
+  return piece::two_leaf_blank(width);
+}
+
+/// Which long edges of a section's sleeves have side rows of their own.
+void mark_side_rows(const job::Section& section, std::vector<Sleeve>* sleeves) {
+  const bool both = section.make == job::Make::two_leaf;
+  const job::Side sewn = section.sewn_side.value_or(job::Side::right);
+  const bool shared = section.side_seams == job::SideSeams::shared;
+  for (std::size_t i = 0; i < sleeves->size(); ++i) {
+    Sleeve& sleeve = (*sleeves)[i];
+    const bool is_first = i == 0;
+    const bool is_last = i + 1 == sleeves->size();
+    sleeve.has_left_rows = (both || sewn == job::Side::left) && (!shared || is_first);
+    sleeve.has_right_rows = (both || sewn == job::Side::right) && (!shared || is_last);
   }
 }
 
@@ -70,21 +154,28 @@ Piece section_piece(const job::Section& section, int entry) {
   piece.entry = entry;
   piece.length_um = section.length_um;
   Um left = 0;
-  for (int i = 0; i < section.count; ++i) {
-    const Um width = job::sleeve_width_um(section, i);
-    if (i > 0) piece.row_middles_um.push_back(left + section.lap_um / 2);
-    piece.sleeves.push_back({job::sleeve_code(section, i), left, width});
-    piece.running_totals_um.push_back(left + width);
-    left += width - section.lap_um;
+  for (const int number : job::sleeves_there(section)) {
+    Sleeve sleeve;
+    sleeve.code = job::sleeve_code(section, number);
+    sleeve.number = number;
+    sleeve.left_um = left;
+    sleeve.width_um = job::sleeve_width_um(section, number);
+    sleeve.blank = blank_of(section, sleeve.width_um);
+    if (!piece.sleeves.empty()) piece.row_middles_um.push_back(left + section.lap_um / 2);
+    piece.running_totals_um.push_back(left + sleeve.width_um);
+    left += sleeve.width_um - section.lap_um;
+    piece.sleeves.push_back(std::move(sleeve));
   }
+  mark_side_rows(section, &piece.sleeves);
   piece.width_um = piece.running_totals_um.back();
   const Um width_off = section.width_tolerance_um.value_or(material::kAssumedWidthToleranceUm);
   const Um lap_off = section.lap_tolerance_um.value_or(material::kAssumedLapToleranceUm);
-  const double n = section.count;
+  const auto sleeves = static_cast<Um>(piece.sleeves.size());
+  const auto n = static_cast<double>(sleeves);
   const double w = from_um(width_off);
   const double l = from_um(lap_off);
   piece.likely_um = to_um(std::sqrt(n * w * w + (n - 1) * l * l));
-  piece.worst_um = section.count * width_off + (section.count - 1) * lap_off;
+  piece.worst_um = sleeves * width_off + (sleeves - 1) * lap_off;
   piece.outline = piece::sleeve_outline(0, from_um(piece.width_um), from_um(piece.length_um));
   return piece;
 }
@@ -92,38 +183,10 @@ Piece section_piece(const job::Section& section, int entry) {
 void lay_section(const job::Job& job, const job::Section& section, const Piece& piece, int index,
                  Laying* laying) {
   const Um crown = job.spacing_is_clear_gap ? job.crown_um.value_or(material::kAssumedCrownUm) : 0;
-  const Um length = section.length_um;
-  for (int i = 0; i < section.count; ++i) {
-    const Sleeve& sleeve = piece.sleeves[static_cast<std::size_t>(i)];
-    const job::RowPair rows = job::side_rows_of(section, i);
-    const piece::Outline outline =
-        piece::sleeve_outline(from_um(sleeve.left_um), from_um(sleeve.width_um), from_um(length));
-    for (const char* side : {"left", "right"}) {
-      for (const piece::Edge& edge : outline.edges) {
-        if (edge.name != side) continue;
-        const Place place{sleeve.code + " " + side, RowPlace::side, index, i};
-        lay_side(place, edge, sleeve.width_um,
-                 {asked_of(place, RowKind::staple, rows.staple.in_from_edge_um,
-                           rule_of(rows.staple, length, crown)),
-                  asked_of(place, RowKind::stitch, rows.stitch.in_from_edge_um,
-                           rule_of(rows.stitch, length))},
-                 laying);
-      }
-    }
+  for (std::size_t i = 0; i < piece.sleeves.size(); ++i) {
+    lay_sides(section, piece, index, i, crown, laying);
   }
-  if (!section.lap_rows) return;
-  for (std::size_t i = 0; i < piece.row_middles_um.size(); ++i) {
-    const std::string over = piece.sleeves[i + 1].code.substr(section.code.size() + 1);
-    const Place place{piece.sleeves[i].code + "+" + over, RowPlace::lap, index,
-                      static_cast<int>(i)};
-    const layout::GuideLine guide = upright(piece.row_middles_um[i], length);
-    lay(asked_of(place, RowKind::staple, section.lap_um / 2,
-                 rule_of(section.lap_rows->staple, length, crown)),
-        guide, laying);
-    lay(asked_of(place, RowKind::stitch, section.lap_um / 2,
-                 rule_of(section.lap_rows->stitch, length)),
-        guide, laying);
-  }
+  if (section.lap_rows) lay_laps(section, piece, index, crown, laying);
 }
 
 }  // namespace pouncemark::solve

@@ -10,6 +10,7 @@
 using namespace pouncemark;
 using pouncemark::tests::Dice;
 using pouncemark::tests::every_way;
+using pouncemark::tests::mirrored;
 
 namespace {
 
@@ -225,4 +226,47 @@ TEST_CASE("two arcs meet at the nearer of their two places; circles apart or wit
   CHECK(!meeting(one, away, {0, 0}).has_value());
   const Segment within{{50, 0}, {-50, 0}, 50};
   CHECK(!meeting(one, within, {0, 0}).has_value());
+}
+
+TEST_CASE("the distance to a part of a line is to the line beside it and to its end beyond it") {
+  struct Case {
+    Segment line;
+    double first;
+    double last;
+    Vec2 place;
+    double distance;
+  };
+  const double root_half = std::sqrt(0.5);
+  const Segment half_circle{{100, 0}, {-100, 0}, 100};
+  const double quarter = length(half_circle) / 2.0;
+  // source: Pythagoras, and spokes of a circle of 100, by hand
+  const Case cases[] = {
+      {{{0, 0}, {100, 0}, 0}, 0, 100, {50, 7}, 7},
+      {{{0, 0}, {100, 0}, 0}, 0, 100, {104, 3}, 5},
+      {{{0, 0}, {100, 0}, 0}, 0, 100, {-4, 3}, 5},
+      {{{0, 0}, {100, 0}, 0}, 0, 46, {50, 3}, 5},
+      {{{0, 0}, {100, 0}, 0}, 20, 100, {20, 6}, 6},
+      {half_circle, 0, 2 * quarter, {0, 107}, 7},
+      {half_circle, 0, 2 * quarter, {0, 40}, 60},
+      {half_circle, 0, quarter, {-30, 60}, 50},
+      {half_circle, 0, quarter, {120 * root_half, 120 * root_half}, 20},
+      {half_circle,
+       quarter,
+       2 * quarter,
+       {100 * root_half, 100 * root_half},
+       std::sqrt(10'000 * (2 - 2 * root_half))},
+  };
+  int seen = 0;
+  for (const Case& one : cases) {
+    CAPTURE(seen);
+    CHECK(distance_to(one.line, one.first, one.last, one.place) ==
+          doctest::Approx(one.distance).epsilon(1e-9));
+    const double whole = length(one.line);
+    CHECK(distance_to(reversed(one.line), whole - one.last, whole - one.first, one.place) ==
+          doctest::Approx(one.distance).epsilon(1e-9));
+    CHECK(distance_to(mirrored(one.line), one.first, one.last, mirrored(one.place)) ==
+          doctest::Approx(one.distance).epsilon(1e-9));
+    ++seen;
+  }
+  CHECK(seen == 10);
 }

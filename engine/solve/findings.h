@@ -1,0 +1,51 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/checks/rules.h"
+#include "engine/solve/rows.h"
+
+/// Inside of solve: how the rules are asked and their findings gathered. Only solve's own files
+/// include this.
+namespace pouncemark::solve {
+
+using Findings = std::vector<Finding>;
+
+/// Findings with one cause in one piece are one finding; this gathers where it holds.
+class Gathering {
+ public:
+  /// Keeps a finding of piece `piece`, if there is one.
+  void add(std::optional<Finding> finding, int piece, const std::string& place);
+
+  /// Hands everything over, places said as "section 2, all 16 laps"; `what` is their name in the
+  /// plural and `every` how many of them the piece has (0: never all).
+  void move_to(Findings* findings, const std::string& what, const Results& results,
+               std::size_t every);
+
+ private:
+  struct Kept {
+    Finding finding;
+    std::vector<std::string> places;
+  };
+  std::vector<Kept> kept_;
+};
+
+/// What the rules measure against, from the job or assumed.
+struct Limits {
+  int needle_size = 0;
+  Um wire_um = 0;
+  checks::FootNeed foot;
+};
+
+/// The checks of one section and of one panel; `index` is the piece's.
+void check_section(const job::Section& section, const Results& results, int index,
+                   const Limits& limits, Findings* findings);
+void check_panel(const job::Panel& panel, const Results& results, int index, const Limits& limits,
+                 Findings* findings);
+
+/// Codes that are missing, unknown or used twice anywhere in the job.
+void check_codes(const job::Job& job, const Results& results, Findings* findings);
+
+}  // namespace pouncemark::solve
