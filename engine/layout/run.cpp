@@ -23,7 +23,8 @@ Run exact_run(const RunRule& rule, Um usable) {
   run.left_over_um = usable - run.gaps * rule.spacing_um;
   run.length_um = run.gaps * rule.spacing_um;
   run.is_empty = false;
-  if (rule.left_over == RunRule::LeftOver::split) run.start_um += run.left_over_um / 2;
+  if (rule.left_over == RunRule::LeftOver::split) run.left_before_um = run.left_over_um / 2;
+  run.start_um += run.left_before_um;
   if (rule.left_over == RunRule::LeftOver::extra_point && run.left_over_um > 0) {
     run.gaps += 1;
     run.length_um = usable;

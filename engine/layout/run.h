@@ -17,6 +17,7 @@ struct Run {
   std::int64_t gaps = 0;  ///< number of gaps; points() is one more
   Um step_um = 0;         ///< exact rule: every gap but perhaps the last is this; 0: even gaps
   Um left_over_um = 0;    ///< exact rule: what the asked spacing does not fill
+  Um left_before_um = 0;  ///< the part of it before the first point, where it is split
   bool is_empty = true;   ///< no point at all (margins meet)
 
   /// Number of points, both ends counted.
@@ -28,6 +29,10 @@ struct Run {
   /// The gap before the last point: on an exact row with one more point it is shorter than the
   /// rest.
   Um last_gap_um() const { return gaps == 0 ? 0 : station_um(gaps) - station_um(gaps - 1); }
+  /// The part of the left-over after the last point; 0 where one more point fills it.
+  Um left_after_um() const {
+    return length_um == gaps * step_um ? left_over_um - left_before_um : 0;
+  }
   Um first_um() const { return start_um; }
   Um last_um() const { return start_um + length_um; }
 };

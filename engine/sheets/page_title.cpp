@@ -1,10 +1,12 @@
 #include <algorithm>
+#include <string_view>
 #include <utility>
 #include <vector>
 
 #include "engine/base/number_text.h"
 #include "engine/checks/rules.h"
 #include "engine/drawing/symbols.h"
+#include "engine/drawing/taken_room.h"
 #include "engine/sheets/free_room.h"
 #include "engine/sheets/marks.h"
 #include "engine/sheets/page_view.h"
@@ -43,6 +45,18 @@ drawing::Text words_on(const Stand& stand, Um along, Um up, std::string words) {
   return text;
 }
 
+/// Adds words as lines none of which is longer than the caution, broken at spaces.
+void add_wrapped(std::string_view words, std::vector<std::string>* lines) {
+  const std::size_t most = checks::caution_line().size();
+  while (words.size() > most) {
+    std::size_t space = words.rfind(' ', most);
+    if (space == std::string_view::npos || space == 0) space = most;
+    lines->emplace_back(words.substr(0, space));
+    words.remove_prefix(std::min(words.size(), space + 1));
+  }
+  lines->emplace_back(words);
+}
+
 /// What this paper is, line by line; an open stop of the piece stands on every page of it.
 std::vector<std::string> title_lines(const PageView& view) {
   const GuideSet& set = view.set;
@@ -57,13 +71,19 @@ std::vector<std::string> title_lines(const PageView& view) {
           set.checksum.substr(8, 4)};
   for (const solve::Finding& finding : set.results.findings) {
     if (finding.severity != solve::Severity::stop || finding.piece != set.piece) continue;
-    lines.push_back("STOP: " + finding.place);
-    lines.push_back(finding.sentence.substr(0, finding.sentence.find(". ") + 1));
+    add_wrapped("STOP: " + finding.place, &lines);
+    add_wrapped(finding.sentence.substr(0, finding.sentence.find(". ") + 1), &lines);
     break;
   }
   lines.emplace_back(checks::caution_line());
   lines.emplace_back("Not a structural or fire calculation.");
   return lines;
+}
+
+/// Words on white ground of their own, so that they can be read across rows that pass under them.
+void add_on_ground(drawing::Text text, drawing::Drawing* picture) {
+  drawing::add_solid(*picture, drawing::box_of(text), 1'000);
+  drawing::add_text(*picture, std::move(text));
 }
 
 /// Page number large, and beside it what this paper is. `high` is the room it may take.
@@ -83,7 +103,11 @@ void add_title(const PageView& view, const Stand& stand, Um high, drawing::Drawi
     drawing::Text line = words_on(stand, number_long, up, lines[i]);
     line.size_um = i == 0 ? size * 5 / 4 : size;
     if (i == 0 || lines[i].starts_with("STOP")) line.weight = drawing::Weight::bold;
-    drawing::add_text(*picture, std::move(line));
+    if (stand.quarter_turns == 0) {
+      add_on_ground(std::move(line), picture);
+    } else {
+      drawing::add_text(*picture, std::move(line));
+    }
     up -= pitch;
   }
 }

@@ -28,6 +28,11 @@ const solve::Piece& PageView::piece() const {
   return set.results.pieces[static_cast<std::size_t>(set.piece)];
 }
 
+const job::Section* PageView::section() const {
+  if (piece().kind != solve::PieceKind::section) return nullptr;
+  return &set.job.sections[static_cast<std::size_t>(piece().entry)];
+}
+
 std::vector<const solve::Row*> PageView::rows() const {
   std::vector<const solve::Row*> all;
   for (int i = 0; i < piece().row_count; ++i) {
@@ -80,6 +85,14 @@ std::string spoken_name(const solve::Piece& piece) {
   const bool numbered = piece.code.size() > 1 && piece.code[0] == 'P' &&
                         piece.code.find_first_not_of("0123456789", 1) == std::string::npos;
   return "panel " + (numbered ? piece.code.substr(1) : piece.code);
+}
+
+Um make_line_um(const job::Section& section, const solve::Sleeve& sleeve) {
+  const bool sewn_at_left = section.sewn_side == job::Side::left;
+  const Um right = sleeve.left_um + sleeve.width_um;
+  if (section.make == job::Make::folded) return sewn_at_left ? right : sleeve.left_um;
+  const Um flange = section.flange_um.value_or(0);
+  return sewn_at_left ? sleeve.left_um + flange : right - flange;
 }
 
 }  // namespace pouncemark::sheets

@@ -22,6 +22,8 @@ struct PageView {
   const PageWindow& page;
 
   const solve::Piece& piece() const;
+  /// The section as it was entered; nullptr for a panel.
+  const job::Section* section() const;
   /// Rows of this piece.
   std::vector<const solve::Row*> rows() const;
 
@@ -48,6 +50,10 @@ struct PageView {
 /// True when the row runs straight along the piece (or straight across it).
 bool runs_along(const solve::Row& row);
 bool runs_across(const solve::Row& row);
+
+/// Where a sleeve that is not two leaves is bent, across the section: the folded edge, or the line
+/// where the flange begins.
+Um make_line_um(const job::Section& section, const solve::Sleeve& sleeve);
 
 /// Edges of the piece; rows and points.
 void add_piece_edges(const PageView& view, drawing::Drawing* picture);

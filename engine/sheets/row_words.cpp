@@ -11,7 +11,16 @@ namespace {
 
 using drawing::Spot;
 
-/// "30 staples, 46.55 apart" or "247 holes, 5.49"
+/// ", 14 left over at the far end", for an exact row that leaves something; counted from the datum.
+std::string left_over_words(const layout::Run& run) {
+  if (run.left_over_um == 0) return {};
+  const std::string left = ", " + short_mm_text(run.left_over_um, 2);
+  if (run.left_before_um > 0) return left + " left over, half at each end";
+  if (run.left_after_um() > 0) return left + " left over at the far end";
+  return left + " is the last gap";
+}
+
+/// "30 staples, 46.55 centre to centre" or "247 holes, 5.49"
 std::string run_words(const solve::Row& row) {
   const std::int64_t points = row.run.points();
   const std::string spacing = mm_text(row.run.spacing_um(), 2);
@@ -19,9 +28,10 @@ std::string run_words(const solve::Row& row) {
     case solve::RowKind::stitch:
       return counted(points, "hole", "holes") + ", " + spacing;
     case solve::RowKind::staple:
-      return counted(points, "staple", "staples") + ", " + spacing + " apart";
+      return counted(points, "staple", "staples") + ", " + spacing + " centre to centre" +
+             left_over_words(row.run);
     case solve::RowKind::point:
-      return counted(points, "point", "points") + ", " + spacing + " apart";
+      return counted(points, "point", "points") + ", " + spacing + " centre to centre";
   }
   return {};
 }
@@ -107,6 +117,23 @@ void add_words_across(const PageView& view, const solve::Row& row, std::string w
       {kStep, 0}, {view.on_paper(end, y).x, kFar});
 }
 
+/// FOLD and FLANGE stand beside what they name on every page that shows it.
+void add_make_words(const PageView& view, WordPlacer* placer) {
+  const job::Section* section = view.section();
+  if (section == nullptr || section->make == job::Make::two_leaf) return;
+  const bool folded = section->make == job::Make::folded;
+  for (const solve::Sleeve& sleeve : view.piece().sleeves) {
+    const Um x = make_line_um(*section, sleeve);
+    if (x < view.left() + 3'000 || x > view.right()) continue;
+    const bool is_left_of_line = x > sleeve.left_um + sleeve.width_um / 2;
+    const Um beside = x + (is_left_of_line ? -1'700 : 4'200);
+    const Um end = std::min(view.high(), view.piece().length_um) - 12'000;
+    placer->put(label(view.on_paper(beside, view.low() + 24'000), 1,
+                      sleeve.code + (folded ? ", fold: not sewn" : ", flange")),
+                {0, kStep}, {kFar, view.on_paper(x, end).y});
+  }
+}
+
 /// HINGE SIDE and FLY SIDE stand beside their edges on every page that shows them.
 void add_edge_words(const PageView& view, WordPlacer* placer) {
   for (const piece::Edge& edge : view.piece().outline.edges) {
@@ -134,6 +161,7 @@ void add_row_words(const PageView& view, const drawing::TakenRoom& furniture,
                    drawing::Drawing* picture) {
   WordPlacer placer(furniture, picture);
   add_edge_words(view, &placer);
+  add_make_words(view, &placer);
   const std::vector<const solve::Row*> rows = view.rows();
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const solve::Row& row = *rows[i];

@@ -70,6 +70,8 @@ bool exact_holds(const RunRule& rule, const Run& run, Dice& dice) {
   bool holds = run.points() == whole + 1 + (more ? 1 : 0);
   holds = holds && run.left_over_um == rest && rest < rule.spacing_um;
   const Um lead = rule.left_over == RunRule::LeftOver::split ? rest / 2 : 0;
+  holds = holds && run.left_before_um == lead && run.left_after_um() == (more ? 0 : rest - lead);
+  holds = holds && run.last_gap_um() == (more ? rest : run.gaps == 0 ? 0 : rule.spacing_um);
   holds = holds && run.first_um() == rule.kept_clear_start_um + lead;
   holds = holds && run.last_um() <= rule.edge_length_um - rule.kept_clear_end_um;
   for (const std::int64_t i : some_gaps(run, dice)) {

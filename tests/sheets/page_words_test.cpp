@@ -91,3 +91,106 @@ TEST_CASE("every page says where it lies, its caution and its face, and nothing 
 TEST_CASE("a page that shows much of the fly side says FLY SIDE beside it") {
   CHECK(read_all("marsh-lights").fly_sides >= 5);
 }
+
+namespace {
+
+/// All words on the pages of a job's first piece, each run of words once.
+std::vector<std::string> words_of(const job::Job& job) {
+  const solve::Results results = solve::solve(job);
+  const solve::Piece& piece = results.pieces[0];
+  const Paper paper = *read_paper("A4");
+  const GuideSet set{job,
+                     results,
+                     0,
+                     paper,
+                     cut_pages(piece.width_um, piece.length_um, paper, *print_check(paper, {})),
+                     job::checksum(job)};
+  std::vector<std::string> words;
+  for (std::int64_t page = 0; page < set.cut.pages(); ++page) {
+    const auto picture = full_face_page(set, window_of(set.cut, page));
+    for (const drawing::Text& text : tests::all_of<drawing::Text>(picture)) {
+      words.push_back(text.words);
+    }
+  }
+  return words;
+}
+
+int how_many(const std::vector<std::string>& words, const std::string& part) {
+  int count = 0;
+  for (const std::string& one : words) count += one.find(part) != std::string::npos ? 1 : 0;
+  return count;
+}
+
+}  // namespace
+
+TEST_CASE("a row says how its staples are counted, and an exact row where the left-over is") {
+  struct Case {
+    job::SpacingRule rule;
+    job::LeftOver left_over;
+    const char* words;
+  };
+  using enum job::SpacingRule;
+  const Case cases[] = {
+      {even, job::LeftOver::end, "37 staples, 49.00 centre to centre"},
+      {exact, job::LeftOver::end,
+       "36 staples, 50.00 centre to centre, 14 left over at the far end"},
+      {exact, job::LeftOver::split,
+       "36 staples, 50.00 centre to centre, 14 left over, half at each end"},
+      {exact, job::LeftOver::extra_point, "37 staples, 50.00 centre to centre, 14 is the last gap"},
+  };
+  int seen = 0;
+  for (const Case& one : cases) {
+    CAPTURE(std::string(one.words));
+    job::Job job = job::first_sleeve_job();
+    job.sections[0].side_rows.staple.rule = one.rule;
+    job.sections[0].side_rows.staple.left_over = one.left_over;
+    const auto words = words_of(job);
+    CHECK(how_many(words, one.words) > 0);
+    CHECK(how_many(words, "left over") ==
+          (std::string(one.words).find("left over") != std::string::npos
+               ? how_many(words, one.words)
+               : 0));
+    ++seen;
+  }
+  CHECK(seen == 4);
+}
+
+TEST_CASE("a folded sleeve's guide names the fold, a round one's the flange, two leaves neither") {
+  job::Job job = job::first_sleeve_job();
+  CHECK(how_many(words_of(job), "fold") == 0);
+  CHECK(how_many(words_of(job), "flange") == 0);
+  job.sections[0].make = job::Make::folded;
+  job.sections[0].fold_radius_um = 500;
+  job.sections[0].sewn_side = job::Side::left;
+  CHECK(how_many(words_of(job), "1-01, fold: not sewn") > 0);
+  CHECK(how_many(words_of(job), "1-01 left, 16 in") > 0);
+  CHECK(how_many(words_of(job), "1-01 right") == 0);
+  job.sections[0].make = job::Make::round;
+  job.sections[0].flange_um = 30'000;
+  CHECK(how_many(words_of(job), "1-01, flange") > 0);
+}
+
+TEST_CASE("an open stop stands on every page in lines no longer than the caution") {
+  const job::Job job = tests::demo_job("harbour-ledger");
+  const solve::Results results = solve::solve(job);
+  const Paper paper = *read_paper("A4");
+  const solve::Piece& piece = results.pieces[1];
+  const GuideSet set{job,
+                     results,
+                     1,
+                     paper,
+                     cut_pages(piece.width_um, piece.length_um, paper, *print_check(paper, {})),
+                     job::checksum(job)};
+  const std::size_t most =
+      std::string("Figures guide; the trial seam and the dry run decide.").size();
+  int stops = 0;
+  for (std::int64_t page = 0; page < set.cut.pages(); ++page) {
+    for (const drawing::Text& text :
+         tests::all_of<drawing::Text>(full_face_page(set, window_of(set.cut, page)))) {
+      if (!begins(text, "STOP: section 2, all 16 laps")) continue;
+      ++stops;
+      CHECK(text.words.size() <= most);
+    }
+  }
+  CHECK(stops == set.cut.pages());
+}
