@@ -72,6 +72,9 @@ Finding always_said();
 /// Stop: a row that cannot be laid, in the words of its problem.
 Finding row_not_laid(const Problem& problem);
 
+/// Note: an edge too short for a row of its own.
+Finding edge_passed_over();
+
 /// The sentence of caution 62, also printed on every page and card.
 std::string_view caution_line();
 

@@ -39,4 +39,14 @@ Finding row_not_laid(const Problem& problem) {
   return finding;
 }
 
+Finding edge_passed_over() {
+  Finding finding;
+  finding.code = "edge_passed_over";
+  finding.severity = Severity::note;
+  finding.sentence =
+      "This edge is shorter than a row so far in can turn: the rows on either side of it meet.";
+  finding.change = "Set the rows nearer to the edge if it must have a row of its own.";
+  return finding;
+}
+
 }  // namespace pouncemark::checks

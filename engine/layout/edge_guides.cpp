@@ -1,50 +1,17 @@
 #include "engine/layout/edge_guides.h"
 
 #include <algorithm>
-#include <cmath>
 #include <optional>
 
 #include "engine/base/number_text.h"
 #include "engine/geometry/tolerance.h"
+#include "engine/layout/corner.h"
 
 namespace pouncemark::layout {
 namespace {
 
 Problem off_the_piece(const std::string& edge, Um in_um) {
   return {ProblemCode::row_off_the_piece, edge, exact_mm_text(in_um) + " in", {}};
-}
-
-std::optional<Segment> inward(const piece::Edge& edge, Um in_um) {
-  return parallel(edge.line, from_um(in_um));
-}
-
-/// One end of an edge and the edge it meets there.
-struct Corner {
-  const piece::Edge& edge;
-  const piece::Edge& neighbour;
-  bool at_datum;
-
-  bool at_from() const { return at_datum != edge.datum_at_end; }
-  Vec2 place() const { return at_from() ? edge.line.from : edge.line.to; }
-  /// True when one edge runs into the other without a turn that could be seen.
-  bool is_smooth() const {
-    const Segment& first = at_from() ? neighbour.line : edge.line;
-    const Segment& second = at_from() ? edge.line : neighbour.line;
-    const Vec2 a = direction_at(first, length(first));
-    const Vec2 b = direction_at(second, 0);
-    return dot(a, b) > 0 && std::fabs(cross(a, b)) < tolerance::kSmoothJoint;
-  }
-};
-
-/// Station on the edge's guide where it meets the line of its neighbour; where the edges run into
-/// one another so do their guides, at their ends.
-std::optional<Um> corner_station(const GuideLine& guide, const Corner& corner, Um in_um) {
-  if (corner.is_smooth()) return corner.at_datum ? 0 : guide.length_um;
-  const std::optional<Segment> other = inward(corner.neighbour, in_um);
-  if (!other) return std::nullopt;
-  const std::optional<Vec2> place = meeting(guide.line, *other, corner.place());
-  if (!place) return std::nullopt;
-  return to_um(station_of(guide.line, *place));
 }
 
 /// First station of `guide` from its corner on that is `clear_um` from the other row's line.
@@ -99,27 +66,34 @@ Result<std::vector<GuideLine>> guides_round(const piece::Outline& outline, Um in
     ++first_hinge;
   }
   const piece::Extent extent = piece::extent(outline);
+  const std::vector<bool> passed_over = edges_passed_over(outline, in_um);
   std::vector<GuideLine> guides;
   std::vector<std::size_t> crossed(takes_row.size(), count);  // the edge a row may stop short of
   for (const std::size_t at : takes_row) {
     const piece::Edge& edge = edges[at];
+    if (passed_over[at] && edge.role != piece::EdgeRole::fly_side) {
+      guides.emplace_back();
+      guides.back().is_passed_over = true;
+      continue;
+    }
     Result<GuideLine> guide = guide_along(edge, in_um);
     if (!guide) return guide.problem();
-    const std::size_t before = at == 0 ? count - 1 : at - 1;
-    const std::size_t after = at + 1 == count ? 0 : at + 1;
-    const std::size_t at_datum = edge.datum_at_end ? after : before;
-    const std::size_t at_far = edge.datum_at_end ? before : after;
-    const auto start = corner_station(*guide, {edge, edges[at_datum], true}, in_um);
-    const auto end = corner_station(*guide, {edge, edges[at_far], false}, in_um);
+    const std::size_t at_datum = neighbour_of(passed_over, at, edge.datum_at_end);
+    const std::size_t at_far = neighbour_of(passed_over, at, !edge.datum_at_end);
+    const auto touch = [at, count](std::size_t other) {
+      return other == (at + 1) % count || at == (other + 1) % count;
+    };
+    const Corner near{edge, edges[at_datum], true, touch(at_datum)};
+    const auto start = corner_station(*guide, near, in_um);
+    const auto end = corner_station(*guide, {edge, edges[at_far], false, touch(at_far)}, in_um);
     if (!start || !end) return off_the_piece(edge.name, in_um);
     const bool is_on_it = holds(extent, point_at(guide->line, from_um(*start))) &&
                           holds(extent, point_at(guide->line, from_um(*end)));
     if (*start <= *end && !is_on_it) return off_the_piece(edge.name, in_um);
     guide.value().clear_start_um = *start;
     guide.value().clear_end_um = guide->length_um - *end;
-    const Corner corner{edge, edges[at_datum], true};
     const bool meets_a_row = at != first_hinge && has_row(at_datum);
-    const bool stops_short = meets_a_row && stop_short_um > 0 && !corner.is_smooth();
+    const bool stops_short = meets_a_row && stop_short_um > 0 && !near.is_smooth();
     if (stops_short) crossed[guides.size()] = at_datum;
     guide.value().first_is_shared = meets_a_row && !stops_short;
     guides.push_back(*guide);

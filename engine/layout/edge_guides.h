@@ -17,6 +17,7 @@ struct GuideLine {
   Um clear_start_um = 0;
   Um clear_end_um = 0;
   bool first_is_shared = false;  ///< its first place belongs to the row of the neighbouring edge
+  bool is_passed_over = false;   ///< no row: those of the neighbouring edges meet before it
 };
 
 /// The line `in_um` in from an edge. Problems: row_on_fly_side (a fly side never takes a row),
@@ -30,6 +31,8 @@ Result<GuideLine> guide_along(const piece::Edge& edge, Um in_um);
 /// two rows belongs to the one toward the first hinge side; the other's `first_is_shared` is set,
 /// or, where `stop_short_um` is above 0, it begins at the first whole micrometre that far from that
 /// row and shares nothing (a row with no such place keeps more clear than it is long).
+/// An edge too short for a row so far in (a small chamfer, a rounded corner) is passed over: its
+/// neighbours' rows meet one another and it gets a line without length.
 /// Problems: row_on_fly_side, row_off_the_piece (an arc too tight for it, lines that do not meet,
 /// or a corner beyond the piece), each naming the edge in `where`.
 Result<std::vector<GuideLine>> guides_round(const piece::Outline& outline, Um in_um,

@@ -18,11 +18,14 @@ Limits limits_of(const job::Job& job) {
 }  // namespace
 
 std::vector<Finding> find_findings(const job::Job& job, const Results& results,
-                                   const std::vector<Unlaid>& unlaid) {
+                                   const Laying& laying) {
   Findings findings;
   Gathering gathering;
-  for (const Unlaid& row : unlaid) {
+  for (const Unlaid& row : laying.unlaid) {
     gathering.add(checks::row_not_laid(row.problem), row.piece, "row " + row.code);
+  }
+  for (const PassedOver& edge : laying.passed_over) {
+    gathering.add(checks::edge_passed_over(), edge.piece, "edge " + edge.code);
   }
   gathering.move_to(&findings, "rows", results, 0);
   const Limits limits = limits_of(job);

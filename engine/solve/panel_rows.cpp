@@ -71,6 +71,10 @@ void lay_panel(const job::Panel& panel, const Piece& piece, int index, Laying* l
     const int times = ++used[name];
     const std::string code =
         panel.code + " " + name + (times > 1 ? " " + std::to_string(times) : "");
+    if (guide.is_passed_over) {
+      laying->passed_over.push_back({index, code});
+      continue;
+    }
     Asked asked{code,
                 RowKind::point,
                 RowPlace::panel,

@@ -17,10 +17,17 @@ struct Unlaid {
   Problem problem;
 };
 
+/// An edge too short for a row of its own, whose neighbours' rows meet before it.
+struct PassedOver {
+  int piece = 0;
+  std::string code;
+};
+
 /// Rows laid so far and those that could not be.
 struct Laying {
   std::vector<Row> rows;
   std::vector<Unlaid> unlaid;
+  std::vector<PassedOver> passed_over;
 };
 
 /// What is asked of one row on one guide line.
@@ -48,6 +55,6 @@ void lay_panel(const job::Panel& panel, const Piece& piece, int index, Laying* l
 
 /// Everything the checks have to say, stops first.
 std::vector<Finding> find_findings(const job::Job& job, const Results& results,
-                                   const std::vector<Unlaid>& unlaid);
+                                   const Laying& laying);
 
 }  // namespace pouncemark::solve

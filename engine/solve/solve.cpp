@@ -73,7 +73,7 @@ Results solve(const job::Job& job) {
   }
   results.rows = std::move(laying.rows);
   for (const Row& row : results.rows) add_to_totals(row, &results.totals);
-  results.findings = find_findings(job, results, laying.unlaid);
+  results.findings = find_findings(job, results, laying);
   return results;
 }
 

@@ -124,3 +124,77 @@ TEST_CASE("a panel turned by an angle of no round figure has as many points on e
   }
   CHECK(same == 2'000);
 }
+
+namespace {
+
+/// The panel with every corner cut off, `cut` along its edges at most; a cut belongs to top or
+/// bottom.
+std::vector<tests::Corner> cut_corners(const std::vector<tests::Corner>& corners, Dice& dice) {
+  std::vector<tests::Corner> cut;
+  const std::size_t count = corners.size();
+  for (std::size_t i = 0; i < count; ++i) {
+    const Vec2 from = corners[i].from;
+    const Vec2 before = corners[(i + count - 1) % count].from;
+    const Vec2 after = corners[(i + 1) % count].from;
+    const auto away = static_cast<double>(dice.between(500, 25'000)) / 1000.0;
+    const auto beyond = static_cast<double>(dice.between(500, 25'000)) / 1000.0;
+    cut.push_back({EdgeRole::top, from + unit(before - from) * away, 0});
+    cut.push_back({corners[i].role, from + unit(after - from) * beyond, 0});
+  }
+  return cut;
+}
+
+struct Cut {
+  int passed_over = 0;
+  int points = 0;
+  int kept = 0;
+};
+
+Cut lay_round(const Outline& outline, Um in_um) {
+  std::vector<std::size_t> edges;
+  for (std::size_t i = 0; i < outline.edges.size(); ++i) {
+    if (outline.edges[i].role != EdgeRole::fly_side) edges.push_back(i);
+  }
+  Cut cut;
+  const auto guides = guides_round(outline, in_um, edges);
+  if (!guides) return cut;
+  for (std::size_t i = 0; i < edges.size(); ++i) {
+    const GuideLine& guide = (*guides)[i];
+    if (guide.is_passed_over) {
+      ++cut.passed_over;
+      continue;
+    }
+    const auto run = solve_run({guide.length_um, guide.clear_start_um, guide.clear_end_um, 48'000});
+    if (!run) continue;
+    for (std::int64_t k = 0; k < run->points(); ++k) {
+      const Vec2 place = point_at(guide.line, from_um(run->station_um(k)));
+      ++cut.points;
+      if (keeps_margins(outline, edges[i], place, from_um(in_um))) ++cut.kept;
+    }
+  }
+  return cut;
+}
+
+}  // namespace
+
+TEST_CASE(
+    "on 3,000 panels with their corners cut off every point keeps its margin from every edge") {
+  Dice dice(20'261'265);
+  INFO(dice.words());
+  Cut all;
+  int laid = 0;
+  for (int i = 0; i < 3'000; ++i) {
+    const auto outline =
+        piece::panel_outline(edges_through(cut_corners(random_convex(dice), dice)));
+    if (!outline) continue;
+    const Cut cut = lay_round(*outline, dice.between(5'000, 25'000));
+    all.passed_over += cut.passed_over;
+    all.points += cut.points;
+    all.kept += cut.kept;
+    if (cut.points > 0) ++laid;
+  }
+  CHECK(laid > 2'900);
+  CHECK(all.points > 50'000);
+  CHECK(all.kept == all.points);
+  CHECK(all.passed_over > 2'000);
+}

@@ -200,3 +200,65 @@ TEST_CASE("an arc tighter than the row is in from the edge says so by its name")
   CHECK(guides.problem().where == "top");
   CHECK(guides.problem().found == "400 in");
 }
+
+TEST_CASE("a corner cut off by less than the row is in is passed over, its neighbours' rows meet") {
+  struct Case {
+    double cut;
+    bool is_passed_over;
+  };
+  // source: the line 16 inside a cut of 45 degrees passes the corner (16, 16) when the cut's leg is
+  // 32 - 16 times the root of 2, 9.3726.
+  const Case cases[] = {{3.5, true}, {9.37, true}, {9.375, false}, {40, false}};
+  int seen = 0;
+  for (const Case& one : cases) {
+    CAPTURE(one.cut);
+    const Outline panel = panel_of({{EdgeRole::hinge_side, {0, 1420}},
+                                    {EdgeRole::bottom, {0, one.cut}},
+                                    {EdgeRole::bottom, {one.cut, 0}},
+                                    {EdgeRole::fly_side, {690, 0}},
+                                    {EdgeRole::top, {690, 1420}}});
+    const auto guides = guides_round(panel, 16'000, edges_with_rows(panel));
+    CHECK(guides.is_ok());
+    if (!guides) continue;
+    CHECK((*guides)[1].is_passed_over == one.is_passed_over);
+    const GuideLine& hinge = (*guides)[0];
+    const GuideLine& bottom = (*guides)[2];
+    if (one.is_passed_over) {
+      CHECK(near(point_at(hinge.line, from_um(hinge.clear_start_um)), {16, 16}));
+      CHECK(near(point_at(bottom.line, from_um(bottom.clear_start_um)), {16, 16}));
+    }
+    CHECK(bottom.first_is_shared);
+    ++seen;
+  }
+  CHECK(seen == 4);
+}
+
+TEST_CASE("a rounded corner tighter than the row is in is passed over, a wider one carries it") {
+  // source: a quarter circle of radius r rises r (1 - sqrt 1/2) over its chord.
+  int seen = 0;
+  for (const double r : {5.0, 15.0, 50.0}) {
+    CAPTURE(r);
+    const double rise = std::round(r * (1 - std::sqrt(0.5)) * 1000) / 1000;
+    const Outline panel = panel_of({{EdgeRole::hinge_side, {0, 1420}},
+                                    {EdgeRole::bottom, {0, r}, rise},
+                                    {EdgeRole::bottom, {r, 0}},
+                                    {EdgeRole::fly_side, {690, 0}},
+                                    {EdgeRole::top, {690, 1420}}});
+    const auto guides = guides_round(panel, 16'000, edges_with_rows(panel));
+    CHECK(guides.is_ok());
+    if (!guides) continue;
+    CHECK((*guides)[1].is_passed_over == (r < 16));
+    ++seen;
+  }
+  CHECK(seen == 3);
+}
+
+TEST_CASE("a panel too narrow for its rows is not made to fit by passing over its ends") {
+  const Outline narrow = piece::panel_outline(31.9, 1420, true);
+  const auto guides = guides_round(narrow, 16'000, {3, 2, 0});
+  CHECK(guides.is_ok());
+  if (!guides) return;
+  CHECK(!(*guides)[1].is_passed_over);
+  const GuideLine& top = (*guides)[1];
+  CHECK(solve_run(rule_of(top, 48'000)).problem().code == ProblemCode::row_too_short);
+}

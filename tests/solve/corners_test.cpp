@@ -144,3 +144,24 @@ TEST_CASE("edges that run smoothly into one another keep their shared hole") {
   CHECK(row_of(results, "P1 top", RowKind::stitch).first_is_shared);
   CHECK(!row_of(results, "P1 bottom", RowKind::stitch).first_is_shared);
 }
+
+TEST_CASE("an edge too short for a row is said in a note, and its neighbours share the corner") {
+  job::Job job = panel_job(690, 1420, "left");
+  job.panels[0].outline = {{"hinge_side", {0, 1'420'000}, 0, {}},
+                           {"bottom", {0, 4'000}, 0, {}},
+                           {"bottom", {4'000, 0}, 0, {}},
+                           {"fly_side", {690'000, 0}, 0, {}},
+                           {"top", {690'000, 1'420'000}, 0, {}}};
+  const Results results = solve::solve(job);
+  const auto notes = findings_of(results, "edge_passed_over");
+  CHECK(notes.size() == 1);
+  CHECK(notes[0].severity == Severity::note);
+  CHECK(notes[0].place == "panel P1, edge P1 bottom");
+  CHECK(row_of(results, "P1 bottom", RowKind::stitch).code.empty());
+  const Row bottom = row_of(results, "P1 bottom 2", RowKind::stitch);
+  CHECK(bottom.first_is_shared);
+  const PlaceUm first = point_um(bottom, 0);
+  CHECK((first.x == 16'000 && first.y == 16'000));
+  job.panels[0].panel_in_um = 2'000;
+  CHECK(findings_of(solve::solve(job), "edge_passed_over").empty());
+}
