@@ -9,13 +9,7 @@ namespace pouncemark {
 namespace {
 
 /// the places where a line through `p` with direction `d` (length 1) meets a circle
-struct Two {
-  int count = 0;
-  Vec2 a;
-  Vec2 b;
-};
-
-Two line_and_circle(Vec2 p, Vec2 d, Vec2 middle, double r) {
+Meetings line_and_circle(Vec2 p, Vec2 d, Vec2 middle, double r) {
   const double along = dot(middle - p, d);
   const Vec2 foot = p + d * along;
   const double away = cross(d, middle - p);
@@ -24,7 +18,7 @@ Two line_and_circle(Vec2 p, Vec2 d, Vec2 middle, double r) {
   return {2, foot + d * half, foot - d * half};
 }
 
-Two circle_and_circle(Vec2 m1, double r1, Vec2 m2, double r2) {
+Meetings circle_and_circle(Vec2 m1, double r1, Vec2 m2, double r2) {
   const Vec2 between = m2 - m1;
   const double apart = length(between);
   if (apart < tolerance::kSamePointMm) return {};
@@ -37,17 +31,13 @@ Two circle_and_circle(Vec2 m1, double r1, Vec2 m2, double r2) {
   return {2, foot + side, foot - side};
 }
 
-std::optional<Vec2> nearer(const Two& two, Vec2 near) {
-  if (two.count == 0) return std::nullopt;
-  return length(two.a - near) <= length(two.b - near) ? two.a : two.b;
-}
-
-std::optional<Vec2> line_and_line(const Segment& a, const Segment& b) {
+Meetings line_and_line(const Segment& a, const Segment& b) {
   const Vec2 da = unit(a.to - a.from);
   const Vec2 db = unit(b.to - b.from);
   const double turn = cross(da, db);
-  if (std::fabs(turn) < tolerance::kParallel) return std::nullopt;
-  return a.from + da * (cross(b.from - a.from, db) / turn);
+  if (std::fabs(turn) < tolerance::kParallel) return {};
+  const Vec2 place = a.from + da * (cross(b.from - a.from, db) / turn);
+  return {1, place, place};
 }
 
 /// turn from the first end of the arc to its last, signed: positive is anticlockwise
@@ -130,13 +120,19 @@ std::optional<Segment> parallel(const Segment& segment, double distance) {
                  segment.rise * factor};
 }
 
-std::optional<Vec2> meeting(const Segment& a, const Segment& b, Vec2 near) {
+Meetings meetings(const Segment& a, const Segment& b) {
   if (is_straight(a) && is_straight(b)) return line_and_line(a, b);
   if (is_straight(a)) {
-    return nearer(line_and_circle(a.from, unit(a.to - a.from), centre(b), radius(b)), near);
+    return line_and_circle(a.from, unit(a.to - a.from), centre(b), radius(b));
   }
-  if (is_straight(b)) return meeting(b, a, near);
-  return nearer(circle_and_circle(centre(a), radius(a), centre(b), radius(b)), near);
+  if (is_straight(b)) return meetings(b, a);
+  return circle_and_circle(centre(a), radius(a), centre(b), radius(b));
+}
+
+std::optional<Vec2> meeting(const Segment& a, const Segment& b, Vec2 near) {
+  const Meetings all = meetings(a, b);
+  if (all.count == 0) return std::nullopt;
+  return length(all.a - near) <= length(all.b - near) ? all.a : all.b;
 }
 
 double distance_to(const Segment& line, double first, double last, Vec2 place) {

@@ -45,6 +45,17 @@ Segment reversed(const Segment& segment);
 /// not stay positive.
 std::optional<Segment> parallel(const Segment& segment, double distance);
 
+/// Up to two places.
+struct Meetings {
+  int count = 0;
+  Vec2 a;
+  Vec2 b;
+};
+
+/// All places where the two lines, continued as far as needed, meet; none for lines that run
+/// alongside or over one another.
+Meetings meetings(const Segment& a, const Segment& b);
+
 /// Where the two lines, continued as far as needed, meet nearest to `near`; nothing when they do
 /// not.
 std::optional<Vec2> meeting(const Segment& a, const Segment& b, Vec2 near);

@@ -18,4 +18,8 @@ inline constexpr double kParallel = 1e-9;
 /// rise of a rounded corner, entered to the micrometre, is true to about a tenth of it.
 inline constexpr double kSmoothJoint = 1e-3;
 
+/// Two edges of an outline touch where they come this near: the micrometre their ends are stored
+/// in.
+inline constexpr double kTouchMm = 1e-3;
+
 }  // namespace pouncemark::tolerance

@@ -58,17 +58,50 @@ double cap_area(const Segment& line) {
   return r * r / 2.0 * (turn - std::sin(turn));
 }
 
-bool chords_cross(const Segment& a, const Segment& b) {
-  const auto side = [](const Segment& s, Vec2 p) { return cross(s.to - s.from, p - s.from); };
-  return side(a, b.from) * side(a, b.to) < 0 && side(b, a.from) * side(b, a.to) < 0;
+/// The place lies on the line between its ends, farther than `clear` from both.
+bool is_within(const Segment& line, Vec2 place, double clear) {
+  const bool at_an_end = length(place - line.from) < clear || length(place - line.to) < clear;
+  return !at_an_end && distance_to(line, 0, length(line), place) < tolerance::kSamePointMm;
+}
+
+/// How near to a shared corner two edges may meet again and still only touch: an arc that runs into
+/// its neighbour turns by as much as a smooth joint may, so its circle can come back that soon.
+double touch_mm(const Segment& a, const Segment& b) {
+  double touch = tolerance::kTouchMm;
+  for (const Segment* line : {&a, &b}) {
+    if (is_straight(*line)) continue;
+    const double again = 2.0 * tolerance::kSmoothJoint * radius(*line);
+    touch = std::max(touch, std::min(again, length(*line) / 4.0));
+  }
+  return touch;
+}
+
+/// The boxes round the two lines, arcs at their fullest, do not touch.
+bool are_far_apart(const Segment& a, const Segment& b) {
+  const Vec2 between = (b.from + b.to) * 0.5 - (a.from + a.to) * 0.5;
+  // A place on either lies within half its chord and its rise of the chord's middle.
+  const double reach = length(a.to - a.from) / 2.0 + std::fabs(a.rise) +
+                       length(b.to - b.from) / 2.0 + std::fabs(b.rise);
+  return dot(between, between) > reach * reach;
+}
+
+bool cross_one_another(const Segment& a, const Segment& b, bool share_a_corner) {
+  if (are_far_apart(a, b)) return false;
+  const Meetings all = meetings(a, b);
+  const double clear = share_a_corner ? touch_mm(a, b) : tolerance::kTouchMm;
+  for (const Vec2 place : {all.a, all.b}) {
+    if (all.count > 0 && is_within(a, place, clear) && is_within(b, place, clear)) return true;
+  }
+  return false;
 }
 
 bool crosses_itself(const Outline& outline) {
   const auto& edges = outline.edges;
-  for (std::size_t i = 0; i < edges.size(); ++i) {
-    for (std::size_t j = i + 2; j < edges.size(); ++j) {
-      const bool neighbours = i == 0 && j + 1 == edges.size();
-      if (!neighbours && chords_cross(edges[i].line, edges[j].line)) return true;
+  const std::size_t count = edges.size();
+  for (std::size_t i = 0; i < count; ++i) {
+    for (std::size_t j = i + 1; j < count; ++j) {
+      const bool share_a_corner = j == i + 1 || (i == 0 && j + 1 == count);
+      if (cross_one_another(edges[i].line, edges[j].line, share_a_corner)) return true;
     }
   }
   return false;

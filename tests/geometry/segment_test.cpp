@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <string>
 
 using namespace pouncemark;
 using pouncemark::tests::Dice;
@@ -269,4 +270,36 @@ TEST_CASE("the distance to a part of a line is to the line beside it and to its 
     ++seen;
   }
   CHECK(seen == 10);
+}
+
+TEST_CASE("two lines meet at no place, one or two") {
+  struct Case {
+    const char* name;
+    Segment a;
+    Segment b;
+    int count;
+  };
+  const Segment circle{{100, 0}, {-100, 0}, 100};
+  const Case cases[] = {
+      {"alongside", {{0, 0}, {9, 0}, 0}, {{0, 1}, {9, 1}, 0}, 0},
+      {"across", {{0, 0}, {9, 0}, 0}, {{4, 1}, {4, 9}, 0}, 1},
+      {"through a circle", {{-200, 60}, {200, 60}, 0}, circle, 2},
+      {"past a circle", {{-200, 100.1}, {200, 100.1}, 0}, circle, 0},
+      {"two circles", circle, {{220, 0}, {20, 0}, 100}, 2},
+      {"two circles apart", circle, {{400, 0}, {200.1, 0}, 99.95}, 0},
+  };
+  int seen = 0;
+  for (const Case& one : cases) {
+    CAPTURE(std::string(one.name));
+    const Meetings all = meetings(one.a, one.b);
+    const bool none = all.count == 0;
+    CHECK((none ? 0 : apart(all.a, all.b) < 1e-9 ? 1 : 2) == one.count);
+    CHECK(meetings(one.b, one.a).count == all.count);
+    ++seen;
+  }
+  CHECK(seen == 6);
+  // source: 3, 4, 5: at a height of 60 a circle of 100 is 80 wide either way.
+  const Meetings two = meetings(cases[2].a, circle);
+  CHECK(std::fabs(two.a.x) == doctest::Approx(80));
+  CHECK(std::fabs(two.b.x) == doctest::Approx(80));
 }

@@ -56,7 +56,17 @@ TEST_CASE("an outline the rows can use is accepted, whichever way it lies") {
       {"a corner that turns inward",
        {{kTop, {0, 0}}, {kTop, {100, 0}}, {kTop, {20, 20}}, {kTop, {0, 100}}}},
       {"a side in two parts",
-       {{kTop, {0, 0}}, {kTop, {50, 0}}, {kTop, {100, 0}}, {kTop, {0, 100}}}}};
+       {{kTop, {0, 0}}, {kTop, {50, 0}}, {kTop, {100, 0}}, {kTop, {0, 100}}}},
+      // source: an arc that sinks 49 over 100 reaches 1 above the edge below it, by hand.
+      {"an arc that sinks almost to the edge below",
+       {{kTop, {0, 0}}, {kTop, {100, 0}}, {kTop, {100, 50}, -49}, {kTop, {0, 50}}}},
+      {"a corner rounded to the micrometre",
+       {{kTop, {0, 50}, 14.646},
+        {kTop, {50, 0}},
+        {kTop, {600, 0}},
+        {kTop, {600, 950}, 14.644},
+        {kTop, {550, 1000}},
+        {kTop, {0, 1000}}}}};
   int count = 0;
   for (const Shape& shape : shapes) {
     for (const auto& told : every_way(outline_through(shape.corners))) {
@@ -67,7 +77,7 @@ TEST_CASE("an outline the rows can use is accepted, whichever way it lies") {
       ++count;
     }
   }
-  CHECK(count == 32);
+  CHECK(count == 40);
 }
 
 TEST_CASE("the neighbour of each good outline is refused for its own reason") {
@@ -82,11 +92,17 @@ TEST_CASE("the neighbour of each good outline is refused for its own reason") {
       {"no area", outline_runs_clockwise, {{kTop, {0, 0}}, {kTop, {100, 0}}, {kTop, {50, 0}}}},
       {"two edges that cross",
        outline_crosses_itself,
-       {{kTop, {0, 0}},
-        {kTop, {100, 0}},
-        {kTop, {100, 100}},
-        {kTop, {60, -10}},
-        {kTop, {0, 100}}}}};
+       {{kTop, {0, 0}}, {kTop, {100, 0}}, {kTop, {100, 100}}, {kTop, {60, -10}}, {kTop, {0, 100}}}},
+      // source: an arc that sinks 50 over 100 reaches the edge 49 below it, by hand.
+      {"an arc that sinks through the edge below",
+       outline_crosses_itself,
+       {{kTop, {0, 0}}, {kTop, {100, 0}}, {kTop, {100, 49}, -50}, {kTop, {0, 49}}}},
+      {"an arc that bulges through its own neighbour",
+       outline_crosses_itself,
+       {{kTop, {0, 0}, -40}, {kTop, {100, 0}}, {kTop, {60, 60}}, {kTop, {0, 60}}}},
+      {"two arcs that meet between two edges",
+       outline_crosses_itself,
+       {{kTop, {0, 0}, -30}, {kTop, {100, 0}}, {kTop, {100, 50}, -30}, {kTop, {0, 50}}}}};
   int count = 0;
   for (const BadShape& shape : shapes) {
     for (const auto& told : every_way(outline_through(shape.corners))) {
@@ -99,7 +115,7 @@ TEST_CASE("the neighbour of each good outline is refused for its own reason") {
       ++count;
     }
   }
-  CHECK(count == 28);
+  CHECK(count == 40);
 }
 
 TEST_CASE("an outline whose edges do not follow one another says which edge") {
