@@ -16,11 +16,11 @@ def pair(in_mm, ends, spacing, stitch, stack, staples, left_over=None, rule="eve
     return {"staple": staple, "stitch": sewn, "stack_mm": stack}
 
 
-def section(code, length, lap, leaf, widths, count, side_rows, lap_rows, tolerances=()):
-    """Sleeves side by side; `lap_rows` is None for a section of one."""
+def section(code, length, lap, leaf, widths, count, side_rows, lap_rows, others=()):
+    """Sleeves side by side; `lap_rows` is None for a section of one. `others` are members that may
+    be left out; a make among them takes the place of two_leaf."""
     made = {"code": code, "make": "two_leaf", "length_mm": length, "lap_mm": lap, "leaf_mm": leaf,
-            "widths_mm": list(widths), "count": count, **dict(tolerances),
-            "side_rows": side_rows}
+            "widths_mm": list(widths), "count": count, **dict(others), "side_rows": side_rows}
     if lap_rows is not None:
         made["lap_rows"] = lap_rows
     return made

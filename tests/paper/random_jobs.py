@@ -2,7 +2,10 @@
 
 They reach for what the demo jobs leave out: odd micrometres, hinge at the right, panels with fewer
 rows, sleeves that differ from their section, exact rows with each kind of left-over, clear gaps,
-sections of one, pieces narrower than a page, names in several alphabets, members we do not know.
+sections of one, pieces narrower than a page, names in several alphabets, members we do not know;
+two jobs in three also for folded and round sleeves, flanges too narrow for their rows, shared side
+seams, missing sleeves, rows that stop short of the hinge row, gaps in the numbers, bays that hold
+what is not there, and the job's own wire and foot.
 """
 
 import random
@@ -62,27 +65,71 @@ def _sleeve_change(draw):
     return change
 
 
-def _section(draw, number):
-    code, count = str(number), draw.choice([1, 2, 3, 5, 8, 13])
-    length = draw.length(250, 2400)
-    lap = draw.length(12, 24)
-    widths = [draw.length(60, 150) for _ in range(draw.whole(1, 6))]
-    side = _row_pair(draw, draw.length(20, 28), on_lap=False)
-    laps = _row_pair(draw, None, on_lap=True) if count > 1 else None
-    leaf = draw.choice([Decimal("0.175"), Decimal("0.25"), Decimal("0.5")])
+def _make(draw):
+    """Members of a make; every sleeve of 60 and more can be made so."""
+    make = draw.choice(["two_leaf", "folded", "round"])
+    if make == "two_leaf":
+        return {}
+    made = {"make": make, "sewn_side": draw.choice(["left", "right"])}
+    if make == "folded":
+        made["fold_radius_mm"] = draw.choice([0, Decimal("0.5"), 2, draw.length(0, 50)])
+    else:
+        made["flange_mm"] = draw.choice([40, draw.length(18, 30), draw.length(1, 58)])
+    return made
+
+
+def _missing(draw, code, count):
+    """Codes of some sleeves that are not there, never all, in any order."""
+    numbers = [draw.whole(1, count) for _ in range(draw.whole(1, min(4, count - 1)))]
+    return [f"{code}-{number:02d}" for number in dict.fromkeys(numbers)]
+
+
+def _rare_of_section(draw, code, count):
+    """Members of a section that a plain one does not have."""
+    rare = _make(draw)
+    if draw.chance(40):
+        rare["side_seams"] = draw.choice(["shared", "shared", "separate"])
+    if count > 1 and draw.chance(40):
+        rare["missing"] = _missing(draw, code, count)
+    return rare
+
+
+def _tolerances(draw):
     tolerances = {}
     if draw.chance(30):
         tolerances["width_tolerance_mm"] = draw.length(1, 2)
     if draw.chance(30):
         tolerances["lap_tolerance_mm"] = draw.length(1, 2)
-    made = job_parts.section(code, length, lap, leaf, widths, count, side, laps, tolerances)
+    return tolerances
+
+
+def _length_without_rest(draw, staple):
+    """A length that exact gaps fill."""
+    ends = sum(staple["kept_clear_mm"])
+    return mm(int((ends + draw.whole(6, 24) * staple["spacing_mm"]) * 1000))
+
+
+def _section(draw, number, is_plain):
+    code, count = str(number), draw.choice([1, 2, 3, 5, 8, 13])
+    length = draw.length(250, 2400)
+    lap = draw.length(12, 24)
+    widths = [draw.length(60, 150) for _ in range(draw.whole(1, 6))]
+    side = _row_pair(draw, draw.length(20, 28), on_lap=False)
+    if side["staple"]["rule"] == "exact" and draw.chance(30):
+        length = _length_without_rest(draw, side["staple"])
+    laps = _row_pair(draw, None, on_lap=True) if count > 1 else None
+    leaf = draw.choice([Decimal("0.175"), Decimal("0.25"), Decimal("0.5")])
+    others = _tolerances(draw)
+    if not is_plain:
+        others.update(_rare_of_section(draw, code, count))
+    made = job_parts.section(code, length, lap, leaf, widths, count, side, laps, others)
     changed = sorted({draw.whole(1, count) for _ in range(draw.whole(0, 2))})
     if changed:
         made["changes"] = {f"{code}-{sleeve:02d}": _sleeve_change(draw) for sleeve in changed}
     return made
 
 
-def _panel(draw, number):
+def _panel(draw, number, is_plain):
     width = draw.length(150, 1300)
     length = draw.length(200, 2400)
     hinge_side = draw.choice(["left", "right"])
@@ -92,27 +139,57 @@ def _panel(draw, number):
                            draw.length(4, 9), draw.length(1, 2), draw.length(2, 5))
     if draw.chance(25):
         made["rows_on"] = draw.choice([["hinge_side"], ["hinge_side", "top"],
-                                       ["hinge_side", "bottom"], ["hinge_side", "top", "bottom"]])
+                                       ["hinge_side", "bottom"], ["hinge_side", "top", "bottom"],
+                                       ["top", "bottom"]])
+    if not is_plain and draw.chance(70):
+        made["corners"] = draw.choice(["stop_short", "stop_short", "share_hole"])
+        if draw.chance(60):
+            made["corner_clear_mm"] = draw.length(1, 70)
     return made
+
+
+def _numbers(draw, count, is_plain):
+    """Numbers of codes; now and then with a gap."""
+    gap_at = draw.whole(1, count) if count and not is_plain and draw.chance(15) else count + 1
+    return [number + (number > gap_at) for number in range(1, count + 1)]
+
+
+def _bays(draw, codes, is_plain):
+    """A bay for each piece; now and then one holds another's piece, or one that is not there."""
+    bays = []
+    for number, code in enumerate(codes, start=1):
+        chord = draw.length(400, 1900)
+        rise = draw.length(0, 190)
+        face = draw.choice(["bulging", "hollow"])
+        holds = draw.choice([codes[0], "P9"]) if not is_plain and draw.chance(10) else code
+        bays.append(job_parts.bay(number, chord, rise, face, holds))
+    return bays
+
+
+def _wire_and_foot(draw):
+    """Thousandths of a millimetre each: least and most."""
+    figures = {"crown_mm": (6000, 14000), "half_foot_mm": (3000, 12000),
+               "foot_tolerance_mm": (500, 4000), "wire_mm": (200, 1200)}
+    return {key: mm(draw.whole(*ends)) for key, ends in figures.items() if draw.chance(40)}
 
 
 def random_job(seed):
     """One valid job, as an ordered dict ready for job_text; empty lists are left out."""
     draw = Draw(seed)
-    sections = [_section(draw, n) for n in range(1, draw.whole(0, 3) + 1)]
-    panels = [_panel(draw, n) for n in range(1, draw.whole(0 if sections else 1, 2) + 1)]
-    bays = []
-    for number, piece in enumerate(sections + panels, start=1):
-        chord = draw.length(400, 1900)
-        rise = draw.length(0, 190)
-        face = draw.choice(["bulging", "hollow"])
-        bays.append(job_parts.bay(number, chord, rise, face, piece["code"]))
+    is_plain = draw.chance(34)
+    sections = [_section(draw, n, is_plain)
+                for n in _numbers(draw, draw.whole(0, 3), is_plain)]
+    panels = [_panel(draw, n, is_plain)
+              for n in _numbers(draw, draw.whole(0 if sections else 1, 2), is_plain)]
+    bays = _bays(draw, [piece["code"] for piece in sections + panels], is_plain)
     name = ", ".join(draw.choice(NAMES) for _ in range(draw.whole(1, 3)))
     spacing_from = "clear_gap" if draw.chance(20) else "centre_to_centre"
     made = job_parts.job(name, bays, sections, panels, spacing_from)
     for key in ("sections", "panels"):
         if not made[key]:
             del made[key]
+    if not is_plain:
+        made.update(_wire_and_foot(draw))
     if draw.chance(20):
         made["remark"] = {"by": "Ἀθῆναι", "values": [1, Decimal("2.50"), None, True, {}, []]}
     return made

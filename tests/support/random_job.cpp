@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 
 #include "tests/support/jobs.h"
@@ -116,6 +117,31 @@ job::SleeveChange any_change(Dice& dice) {
   return change;
 }
 
+/// How the sleeves are made; the narrowest that this file makes can be made so.
+void any_make(Dice& dice, job::Section* section) {
+  section->make = any_of<job::Make>(dice, 2);
+  const bool all = dice.once_in(3);
+  const Um radius = length_of(dice, 0, 50'000);
+  const Um flange = length_of(dice, 1, 56'000);
+  const auto side = any_of<job::Side>(dice, 1);
+  if (all || section->make == job::Make::folded) section->fold_radius_um = radius;
+  if (all || section->make == job::Make::round) section->flange_um = flange;
+  if (all || section->make != job::Make::two_leaf) section->sewn_side = side;
+  section->side_seams = any_of<job::SideSeams>(dice, 1);
+}
+
+/// Codes of sleeves that are not there, never all.
+std::vector<std::string> any_missing(Dice& dice, const job::Section& section) {
+  std::vector<std::string> missing;
+  if (dice.once_in(2)) return missing;
+  for (int i = 0; i < section.count; ++i) {
+    const bool is_last_there = static_cast<int>(missing.size()) + 1 == section.count;
+    if (dice.once_in(4) && !is_last_there) missing.push_back(job::sleeve_code(section, i));
+  }
+  if (dice.once_in(2)) std::reverse(missing.begin(), missing.end());
+  return missing;
+}
+
 job::Section any_section(Dice& dice, const std::string& code) {
   job::Section section;
   section.code = code;
@@ -134,6 +160,8 @@ job::Section any_section(Dice& dice, const std::string& code) {
   for (int i = 0; i < section.count; ++i) {
     if (dice.once_in(5)) section.changes[job::sleeve_code(section, i)] = any_change(dice);
   }
+  if (dice.once_in(2)) any_make(dice, &section);
+  section.missing = any_missing(dice, section);
   section.extras = some_extras(dice);
   return section;
 }
@@ -165,8 +193,24 @@ job::Panel any_panel(Dice& dice, const std::string& code) {
   panel.stitch_um = length_of(dice, 2'000, 9'000);
   if (dice.once_in(3)) panel.rows_on = {"top", "hinge_side"};
   if (dice.once_in(9)) panel.rows_on = {"fly_side"};
+  if (dice.once_in(2)) panel.corners = job::Corners::stop_short;
+  panel.corner_clear_um = perhaps(dice, length_of(dice, 1, 90'000));
   panel.extras = some_extras(dice);
   return panel;
+}
+
+/// Some hold what is not there, or what another holds already.
+void any_bays(Dice& dice, job::Job* job) {
+  const std::array<const char*, 4> held = {"1", "2", "P1", "P9"};
+  const std::int64_t bays = dice.between(0, 3);
+  for (std::int64_t i = 0; i < bays; ++i) {
+    const Um chord = length_of(dice, 1, 3'000'000);
+    const Um rise = length_of(dice, 0, 500'000);
+    const char* face = dice.once_in(2) ? "bulging" : "hollow";
+    const std::int64_t holds = dice.between(0, 3);
+    job->bays.push_back({"B" + std::to_string(i), chord, rise, face,
+                         held[static_cast<std::size_t>(holds)], some_extras(dice)});
+  }
 }
 
 }  // namespace
@@ -180,22 +224,19 @@ job::Job random_job(Dice& dice) {
   job.tails_um = length_of(dice, 0, 10'000'000);
   job.slip_distance_um = length_of(dice, 0, 1'000'000);
   job.crown_um = perhaps(dice, length_of(dice, 1, 20'000));
+  job.wire_um = perhaps(dice, length_of(dice, 1, 3'000));
   job.half_foot_um = perhaps(dice, length_of(dice, 1, 20'000));
   job.foot_tolerance_um = perhaps(dice, length_of(dice, 1, 5'000));
-  const std::int64_t bays = dice.between(0, 3);
-  for (std::int64_t i = 0; i < bays; ++i) {
-    const Um chord = length_of(dice, 1, 3'000'000);
-    const Um rise = length_of(dice, 0, 500'000);
-    const char* face = dice.once_in(2) ? "bulging" : "hollow";
-    job.bays.push_back({"B" + std::to_string(i), chord, rise, face, "1", some_extras(dice)});
-  }
+  any_bays(dice, &job);
   const std::int64_t sections = dice.between(0, 3);
-  for (std::int64_t i = 0; i < sections; ++i) {
-    job.sections.push_back(any_section(dice, std::to_string(i + 1)));
+  for (std::int64_t i = 0, number = 0; i < sections; ++i) {
+    number += dice.once_in(6) ? 2 : 1;
+    job.sections.push_back(any_section(dice, std::to_string(number)));
   }
   const std::int64_t panels = dice.between(0, 3);
-  for (std::int64_t i = 0; i < panels; ++i) {
-    job.panels.push_back(any_panel(dice, "P" + std::to_string(i + 1)));
+  for (std::int64_t i = 0, number = 0; i < panels; ++i) {
+    number += dice.once_in(6) ? 2 : 1;
+    job.panels.push_back(any_panel(dice, "P" + std::to_string(number)));
   }
   job.extras = some_extras(dice);
   return job;
