@@ -1,19 +1,12 @@
-"""Every bad file we know how to make, each with what must be said about it.
-
-Three outcomes. `refused`: exit 3, one sentence on stderr that holds the fragment, nothing else.
-`look_only`: exit 0, one sentence, and the figures. `opens`: exit 0, no sentence, and the fragment
-among the figures: the valid neighbours, and faults of the work that are findings, not of the file.
-"""
+"""Every bad file we know how to make, each with what must be said about it."""
 
 import copy
 import json
-from collections import namedtuple
-from pathlib import Path
 
+import member_cases
+from case import MARSH, Case, marsh, refused
 from walk import Raw, every_value, job_with, path_words, text_of, without
 
-Case = namedtuple("Case", "name outcome fragment content")
-MARSH = Path(__file__).resolve().parents[2] / "demo-jobs" / "marsh-lights.json"
 LENGTH = ("sections", 0, "length_mm")
 SPACING = ("sections", 0, "side_rows", "staple", "spacing_mm")
 COUNT = ("sections", 0, "count")
@@ -21,14 +14,6 @@ COUNT = ("sections", 0, "count")
 # Members a job may leave out; everything else is needed.
 MAY_BE_LEFT_OUT = {"needle_size", "thread_tex", "tails_mm", "slip_distance_mm", "bays", "sections",
                    "panels", "staples"}
-
-
-def marsh():
-    return json.loads(MARSH.read_text(encoding="utf-8"))
-
-
-def refused(name, fragment, content):
-    return Case(name, "refused", fragment, content)
 
 
 def odd_numbers():
@@ -260,6 +245,7 @@ def neighbours():
 
 def all_cases(folder):
     makers = (neighbours(), odd_numbers(), wrong_types(), missing_members(), twice(), wrong_words(),
-              damaged_bytes(), foreign_files(), too_much(), newer_versions(), not_files(folder))
+              damaged_bytes(), foreign_files(), too_much(), newer_versions(), not_files(folder),
+              *member_cases.makers())
     for maker in makers:
         yield from maker
