@@ -46,6 +46,11 @@ std::string short_mm_text(std::int64_t um, int decimals) {
   return without_trailing_zeros(mm_text(um, decimals));
 }
 
+std::string mm_text_beside(std::int64_t um, std::int64_t other_um) {
+  const std::string words = mm_text(um, 1);
+  return um != other_um && words == mm_text(other_um, 1) ? exact_mm_text(um) : words;
+}
+
 std::string metres_text(std::int64_t um, int decimals) {
   INSIST(decimals >= 0 && decimals <= 3);
   return fixed(rounded(um, power_of_ten(6 - decimals)), decimals);

@@ -16,6 +16,10 @@ std::string mm_text(std::int64_t um, int decimals);
 /// Millimetres with at most `decimals` places, trailing zeros dropped: "30", "54.6".
 std::string short_mm_text(std::int64_t um, int decimals);
 
+/// One decimal, as the screen shows a length; exactly where one decimal would say the same of
+/// `other`, from which it differs.
+std::string mm_text_beside(std::int64_t um, std::int64_t other_um);
+
 /// Metres with `decimals` (0 to 3) places: "37.804".
 std::string metres_text(std::int64_t um, int decimals);
 

@@ -1,5 +1,7 @@
 #include <array>
+#include <cstddef>
 #include <string_view>
+#include <vector>
 
 #include "engine/base/problem.h"
 
@@ -61,6 +63,52 @@ constexpr std::array kRows = {
         "check the folder and the room on the disk"},
 };
 
+/// Bytes of the sign at the start of some UTF-8 text; 1 where there is no whole sign.
+std::size_t sign_length(std::string_view text) {
+  const auto first = static_cast<unsigned char>(text[0]);
+  const std::size_t length = first < 0x80   ? 1
+                             : first < 0xc2 ? 0
+                             : first < 0xe0 ? 2
+                             : first < 0xf0 ? 3
+                             : first < 0xf5 ? 4
+                                            : 0;
+  if (length == 0 || length > text.size()) return 1;
+  for (std::size_t i = 1; i < length; ++i) {
+    if ((static_cast<unsigned char>(text[i]) & 0xc0) != 0x80) return 1;
+  }
+  return length;
+}
+
+/// A sign that would end the line, steer a console or turn the words round, or that is no sign.
+bool is_unspeakable(std::string_view sign) {
+  const auto byte = [sign](std::size_t i) { return static_cast<unsigned char>(sign[i]); };
+  if (sign.size() == 1) return byte(0) < 0x20 || byte(0) >= 0x7f;
+  if (sign.size() == 2) return byte(0) == 0xc2 && byte(1) < 0xa0;
+  if (sign.size() != 3 || byte(0) != 0xe2) return false;
+  const bool turns = byte(1) == 0x80 && byte(2) >= 0xa8 && byte(2) <= 0xae;
+  return turns || (byte(1) == 0x81 && byte(2) >= 0xa6 && byte(2) <= 0xa9);
+}
+
+/// Words from a file as they can stand in one sentence: whole signs, none that would break it, and
+/// the middle left out of what is very long.
+std::string spoken(std::string_view words) {
+  constexpr std::size_t kHead = 80;
+  constexpr std::size_t kTail = 40;
+  std::vector<std::string> signs;
+  while (!words.empty()) {
+    const std::string_view sign = words.substr(0, sign_length(words));
+    signs.emplace_back(is_unspeakable(sign) ? "?" : sign);
+    words.remove_prefix(sign.size());
+  }
+  std::string said;
+  const bool is_long = signs.size() > kHead + kTail + 3;
+  for (std::size_t i = 0; i < signs.size(); ++i) {
+    if (is_long && i == kHead) said += "...";
+    if (!is_long || i < kHead || i + kTail >= signs.size()) said += signs[i];
+  }
+  return said;
+}
+
 }  // namespace
 
 std::string problem_sentence(const Problem& problem) {
@@ -76,10 +124,10 @@ std::string problem_sentence(const Problem& problem) {
   if (problem.where.empty()) {
     sentence[0] = static_cast<char>(sentence[0] - 'a' + 'A');
   } else {
-    sentence.insert(0, problem.where + ": ");
+    sentence.insert(0, spoken(problem.where) + ": ");
   }
-  if (!problem.found.empty()) sentence += "; found " + problem.found;
-  if (!problem.needed.empty()) sentence += "; needed " + problem.needed;
+  if (!problem.found.empty()) sentence += "; found " + spoken(problem.found);
+  if (!problem.needed.empty()) sentence += "; needed " + spoken(problem.needed);
   sentence += "; ";
   sentence += remedy;
   sentence += ".";

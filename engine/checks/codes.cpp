@@ -1,5 +1,6 @@
 #include <utility>
 
+#include "engine/base/number_text.h"
 #include "engine/checks/rules.h"
 
 namespace pouncemark::checks {
@@ -20,10 +21,20 @@ Finding about_codes(std::string figure, std::string sentence, std::string change
 
 Finding code_missing(const std::string& code, const std::string& before, const std::string& after) {
   return about_codes(code,
-                     code + " is missing: the codes go from " + before + " to " + after +
+                     code + (code.find(" to ") == std::string::npos ? " is" : " are") +
+                         " missing: the codes go from " + before + " to " + after +
                          ". Nothing was renumbered.",
                      "Find it, or write down why it is gone; tags that hang already keep their "
                      "numbers.");
+}
+
+Finding codes_missing(std::int64_t count, const std::string& first, const std::string& last) {
+  return about_codes(
+      count_text(count),
+      count_text(count) + " codes are missing, the first " + first + ", the last " + last +
+          ". Nothing was renumbered.",
+      "Find them, or write down why they are gone; tags that hang already keep their "
+      "numbers.");
 }
 
 Finding code_used_twice(const std::string& code, const std::string& one, const std::string& other) {

@@ -10,7 +10,7 @@ std::optional<ShortOfBlades> short_of_blades(Um distance_um, int needle_size, in
   if (distance_um >= needed) return std::nullopt;
   const std::string count = std::to_string(blades);
   const std::string total = mm_text(needed, 1);
-  return ShortOfBlades{mm_text(needed - distance_um, 1), mm_text(distance_um, 1),
+  return ShortOfBlades{mm_text_beside(needed - distance_um, 0), mm_text_beside(distance_um, needed),
                        count + " needle blades are " + total,
                        count + " × " + mm_text(blade_um, 2) + " = " + total + " (limit assumed)"};
 }

@@ -33,6 +33,7 @@ std::optional<Finding> short_last_gap(Um last_gap_um, Um asked_um);
 /// Caution 59, warn, in its forms: a number that has no sleeve or piece between two that do; a code
 /// that names two things; a bay that holds a code no piece has; a piece that hangs in two bays.
 Finding code_missing(const std::string& code, const std::string& before, const std::string& after);
+Finding codes_missing(std::int64_t count, const std::string& first, const std::string& last);
 Finding code_used_twice(const std::string& code, const std::string& one, const std::string& other);
 Finding code_unknown(const std::string& code, const std::string& bay);
 Finding code_hung_twice(const std::string& code, const std::string& bay, const std::string& other);

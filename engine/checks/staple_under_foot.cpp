@@ -23,13 +23,14 @@ std::optional<Finding> staple_under_foot(Um apart_um, const FootNeed& foot,
   if (state == StapleState::out_already || apart_um >= needed) return std::nullopt;
   Finding finding;
   finding.code = "staple_under_foot";
-  finding.figure = mm_text(needed - apart_um, 1);
+  finding.figure = mm_text_beside(needed - apart_um, 0);
   finding.sum = "half a foot " + short_mm_text(foot.half_foot_um, 1) + " + tolerance " +
                 short_mm_text(foot.tolerance_um, 1) + " = " + short_mm_text(needed, 1) +
                 (foot.assumed ? " (assumed: measure your foot)" : " (entered)") + "; " +
                 strike_sum(strike);
-  const std::string apart =
-      apart_um == 0 ? "stand on the row" : "stand " + mm_text(apart_um, 1) + " from the row";
+  const std::string apart = apart_um == 0
+                                ? "stand on the row"
+                                : "stand " + mm_text_beside(apart_um, needed) + " from the row";
   if (state == StapleState::comes_out_as_the_foot_comes) {
     finding.severity = Severity::note;
     finding.sentence = "The staples " + apart +

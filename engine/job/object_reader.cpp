@@ -15,9 +15,9 @@ std::string kind_text(const JsonNode& node) {
     case JsonNode::Kind::boolean:
       return node.truth ? "true" : "false";
     case JsonNode::Kind::number:
-      return node.words.substr(0, 40);
+      return node.words;
     case JsonNode::Kind::text:
-      return "the text \"" + node.words.substr(0, 40) + "\"";
+      return "the text \"" + node.words + "\"";
     case JsonNode::Kind::list:
       return "a list";
     case JsonNode::Kind::object:

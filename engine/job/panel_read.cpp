@@ -49,7 +49,7 @@ void read_rows_on(ObjectReader& reader, Panel* panel) {
   for (const std::string& edge : *panel->rows_on) {
     const auto& known = words::kPanelEdge;
     if (std::find(known.begin(), known.end(), edge) == known.end()) {
-      reader.refuse(ProblemCode::job_damaged, "rows_on", "\"" + edge.substr(0, 40) + "\"",
+      reader.refuse(ProblemCode::job_damaged, "rows_on", "\"" + edge + "\"",
                     "hinge_side, top or bottom");
     }
   }

@@ -51,7 +51,7 @@ void read_missing(ObjectReader& reader, Section* section) {
   std::set<std::string> used;
   for (const std::string& code : *missing) {
     if (!known.contains(code)) {
-      return reader.refuse(ProblemCode::job_damaged, "missing", "the code " + code.substr(0, 40),
+      return reader.refuse(ProblemCode::job_damaged, "missing", "the code " + code,
                            known_codes(*section));
     }
     if (!used.insert(code).second) {
@@ -100,19 +100,17 @@ void check_widths(ObjectReader& reader, const Section& section) {
 
 /// A fold and a tube need sheet to be made from.
 void check_make(ObjectReader& reader, const Section& section) {
+  const bool folded = section.make == Make::folded;
+  if (section.make == Make::two_leaf) return;
+  const Um given = (folded ? section.fold_radius_um : section.flange_um).value_or(0);
   for (const int i : sleeves_there(section)) {
     const Um width = sleeve_width_um(section, i);
-    const std::string than = "less than sleeve " + sleeve_code(section, i) + ", " +
-                             exact_mm_text(width) + " wide, leaves room for";
-    const Um fold = section.fold_radius_um.value_or(0);
-    if (section.make == Make::folded && width <= fold + section.leaf_um) {
-      return reader.refuse(ProblemCode::job_out_of_range, "fold_radius_mm", exact_mm_text(fold),
-                           than);
-    }
-    const Um flange = section.flange_um.value_or(0);
-    if (section.make == Make::round && width <= flange + 2 * section.leaf_um) {
-      return reader.refuse(ProblemCode::job_out_of_range, "flange_mm", exact_mm_text(flange), than);
-    }
+    const Um below = width - section.leaf_um * (folded ? 1 : 2);
+    if (given < below) continue;
+    return reader.refuse(ProblemCode::job_out_of_range, folded ? "fold_radius_mm" : "flange_mm",
+                         exact_mm_text(given),
+                         "less than " + exact_mm_text(below) + " on sleeve " +
+                             sleeve_code(section, i) + ", " + exact_mm_text(width) + " wide");
   }
 }
 

@@ -17,22 +17,48 @@ std::string spoken(const Piece& piece) {
   return (piece.kind == PieceKind::section ? "section " : "panel ") + piece.code;
 }
 
+/// Numbers that follow one another and have no sleeve, by their index.
+struct Gap {
+  int first = 0;
+  int last = 0;
+};
+
+std::vector<Gap> gaps_of(const job::Section& section) {
+  std::vector<Gap> gaps;
+  int next = 0;
+  std::vector<int> there = job::sleeves_there(section);
+  there.push_back(section.count);
+  for (const int number : there) {
+    if (number > next) gaps.push_back({next, number - 1});
+    next = number + 1;
+  }
+  return gaps;
+}
+
+Finding about_gap(const job::Section& section, const Gap& gap) {
+  const auto code = [&section](int number) { return job::sleeve_code(section, number); };
+  const std::string what =
+      code(gap.first) + (gap.last > gap.first ? " to " + code(gap.last) : std::string());
+  return checks::code_missing(
+      what, gap.first == 0 ? "the left edge" : code(gap.first - 1),
+      gap.last + 1 == section.count ? "the right edge" : code(gap.last + 1));
+}
+
 void check_missing_sleeves(const job::Section& section, int index, Findings* findings) {
-  const std::vector<int> there = job::sleeves_there(section);
-  const auto say = [&](int number, int before, int after) {
-    const std::string first = before < 0 ? "the left edge" : job::sleeve_code(section, before);
-    const std::string next =
-        after >= section.count ? "the right edge" : job::sleeve_code(section, after);
-    Finding finding = checks::code_missing(job::sleeve_code(section, number), first, next);
+  constexpr std::size_t kMostSaid = 8;
+  const std::vector<Gap> gaps = gaps_of(section);
+  Findings found;
+  if (gaps.size() > kMostSaid) {
+    found.push_back(checks::codes_missing(static_cast<std::int64_t>(section.missing.size()),
+                                          job::sleeve_code(section, gaps.front().first),
+                                          job::sleeve_code(section, gaps.back().last)));
+  } else {
+    for (const Gap& gap : gaps) found.push_back(about_gap(section, gap));
+  }
+  for (Finding& finding : found) {
     finding.place = "section " + section.code;
     finding.piece = index;
     findings->push_back(std::move(finding));
-  };
-  int before = -1;
-  for (std::size_t i = 0; i <= there.size(); ++i) {
-    const int after = i < there.size() ? there[i] : section.count;
-    for (int number = before + 1; number < after; ++number) say(number, before, after);
-    before = after;
   }
 }
 

@@ -81,3 +81,11 @@ TEST_CASE("more than three places are our own mistake") {
   mm_text(1, -1);
   CHECK(claims.broken() == 1);
 }
+
+TEST_CASE("a length beside another shows its difference even where one decimal would hide it") {
+  CHECK(mm_text_beside(9'000, 15'000) == "9.0");
+  CHECK(mm_text_beside(14'999, 15'000) == "14.999");
+  CHECK(mm_text_beside(14'949, 15'000) == "14.9");
+  CHECK(mm_text_beside(15'000, 15'000) == "15.0");
+  CHECK(mm_text_beside(1, 0) == "0.001");
+}

@@ -99,3 +99,35 @@ TEST_CASE("what a problem does not know is left out of its sentence") {
   CHECK(found.find("; found 35 long; keep") != std::string::npos);
   CHECK(found.find("needed") == std::string::npos);
 }
+
+TEST_CASE("words from a file stand in one sentence: no sign that breaks it, the middle left out") {
+  struct Case {
+    std::string found;
+    std::string said;
+  };
+  const std::string many(300, 'a');
+  const Case cases[] = {
+      {"the text \"a\nb\"", "the text \"a?b\""},
+      {std::string("a\0b", 3), "a?b"},
+      {"\x1b[31m", "?[31m"},
+      {"\x7f", "?"},
+      {"\u0141\u00f3d\u017a", "\u0141\u00f3d\u017a"},
+      {"\u202eabc", "?abc"},
+      {"\u2028abc\u2066", "?abc?"},
+      {"\u0085", "?"},
+      {"\u00a0", "\u00a0"},
+      {"\xc5", "?"},
+      {"\xe2\x80", "??"},
+      {many, std::string(80, 'a') + "..." + std::string(40, 'a')},
+      {std::string(123, 'b'), std::string(123, 'b')},
+  };
+  int seen = 0;
+  for (const Case& one : cases) {
+    CAPTURE(one.said);
+    CHECK(problem_sentence({job_damaged, one.found, {}, {}}).starts_with(one.said + ": this job"));
+    CHECK(problem_sentence({job_damaged, {}, one.found, {}}).find("found " + one.said + ";") !=
+          std::string::npos);
+    ++seen;
+  }
+  CHECK(seen == 13);
+}

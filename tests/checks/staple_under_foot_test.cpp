@@ -29,7 +29,9 @@ TEST_CASE("a staple six from the row with half a foot of seven and two to stray 
 TEST_CASE("a staple just as far away as the foot needs passes, a micrometre nearer is a stop") {
   CHECK(!staple_under_foot(9'000, kFoot, kStrike, StapleState::there, true).has_value());
   CHECK(!staple_under_foot(9'001, kFoot, kStrike, StapleState::there, true).has_value());
-  CHECK(staple_under_foot(8'999, kFoot, kStrike, StapleState::there, true).has_value());
+  const auto nearer = staple_under_foot(8'999, kFoot, kStrike, StapleState::there, true);
+  CHECK(nearer->sentence.find(
+            "0.001 short: the staples stand 8.999 from the row and the foot needs 9") == 0);
 }
 
 TEST_CASE(

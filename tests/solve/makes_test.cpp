@@ -172,9 +172,10 @@ TEST_CASE("a gap in the numbers is reported where it is, at an edge too") {
       {{"1-03"}, {"1-03 is missing: the codes go from 1-02 to 1-04."}},
       {{"1-01"}, {"1-01 is missing: the codes go from the left edge to 1-02."}},
       {{"1-05"}, {"1-05 is missing: the codes go from 1-04 to the right edge."}},
-      {{"1-03", "1-02"},
-       {"1-02 is missing: the codes go from 1-01 to 1-04.",
-        "1-03 is missing: the codes go from 1-01 to 1-04."}},
+      {{"1-03", "1-02"}, {"1-02 to 1-03 are missing: the codes go from 1-01 to 1-04."}},
+      {{"1-02", "1-04"},
+       {"1-02 is missing: the codes go from 1-01 to 1-03.",
+        "1-04 is missing: the codes go from 1-03 to 1-05."}},
   };
   int seen = 0;
   for (const Case& one : cases) {
@@ -187,7 +188,7 @@ TEST_CASE("a gap in the numbers is reported where it is, at an edge too") {
     }
     ++seen;
   }
-  CHECK(seen == 5);
+  CHECK(seen == 6);
 }
 
 TEST_CASE(
