@@ -4,6 +4,7 @@ import copy
 import json
 
 import member_cases
+import sign_cases
 from case import MARSH, Case, marsh, refused
 from walk import Raw, every_value, job_with, path_words, text_of, without
 
@@ -246,6 +247,6 @@ def neighbours():
 def all_cases(folder):
     makers = (neighbours(), odd_numbers(), wrong_types(), missing_members(), twice(), wrong_words(),
               damaged_bytes(), foreign_files(), too_much(), newer_versions(), not_files(folder),
-              *member_cases.makers())
+              sign_cases.signs(), *member_cases.makers())
     for maker in makers:
         yield from maker
