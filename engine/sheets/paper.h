@@ -5,8 +5,8 @@
 #include "engine/base/result.h"
 #include "engine/geometry/units.h"
 
-/// Floor 9, sheets: pages composed of drawings: the test page and full-face guides. Knows results,
-/// never a file format.
+/// Floor 9, sheets: pages composed of drawings: the test page, full-face guides and tick lists.
+/// Knows results, never a file format.
 namespace pouncemark::sheets {
 
 /// A sheet of paper, upright.
