@@ -18,7 +18,7 @@ struct NamedBytes {
   std::string bytes;
 };
 
-enum class Guide { test_page, full_face };
+enum class Guide { test_page, full_face, tick_list };
 
 struct PrintOptions {
   Guide guide = Guide::full_face;
@@ -35,6 +35,11 @@ Result<std::vector<NamedBytes>> print(const job::Job& job, const solve::Results&
 
 /// Pages a full-face guide of one piece takes on a paper ("A4"), left-out pages counted too.
 Result<std::int64_t> full_face_pages(const solve::Piece& piece, const std::string& paper);
+
+/// Pages the tick list of one piece (index into Results::pieces) takes on a paper. Problems:
+/// paper_unknown, paper_too_small, row_too_many_points.
+Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& results, int piece,
+                                     const std::string& paper);
 
 /// The figures as one JSON object with sorted keys, ending with a line end.
 std::string figures_json(const job::Job& job, const solve::Results& results);

@@ -111,6 +111,52 @@ TEST_CASE("a guide of more than 2,000 pages or a million points is refused befor
   CHECK(points.problem().code == row_too_many_points);
 }
 
+TEST_CASE("a tick list is one file a piece, and no print check is applied to its figures") {
+  const job::Job job = demo_job("marsh-lights");
+  PrintOptions options = order(Guide::tick_list, "A4");
+  const auto lists = printed(job, options);
+  CHECK(lists->size() == 2);
+  CHECK((*lists)[0].name == "marsh-lights_section-1_tick-list_A4_front.pdf");
+  CHECK((*lists)[1].name == "marsh-lights_panel-1_tick-list_A4_front.pdf");
+  options.bar_across_um = 179'300;
+  options.bar_along_um = 199'200;
+  CHECK((*printed(job, options))[0].bytes == (*lists)[0].bytes);
+  options.bar_along_um = 195'999;
+  CHECK(printed(job, options).problem().code == paper_bars_out);
+  options = order(Guide::tick_list, "Letter");
+  options.piece = 1;
+  CHECK(printed(job, options)->size() == 1);
+  CHECK((*printed(job, options))[0].bytes != (*lists)[1].bytes);
+  CHECK(printed(job, order(Guide::tick_list, "90x130")).problem().code == paper_too_small);
+}
+
+TEST_CASE("a tick list of too many points or pages is refused") {
+  job::Job dense = tests::section_job(std::vector<Um>(4, 110), 0);
+  dense.sections[0].side_rows.staple.spacing_um = 10;
+  CHECK(printed(dense, order(Guide::tick_list, "A3")).problem().code == row_too_many_points);
+  dense.sections[0].count = 1;
+  CHECK(printed(dense, order(Guide::tick_list, "A3")).is_ok());
+  const auto pages = printed(dense, order(Guide::tick_list, "100x140"));
+  CHECK(pages.problem().code == paper_too_many_pages);
+  CHECK(pages.problem().where == "section 1");
+}
+
+TEST_CASE("the pages a tick list takes are told without drawing it") {
+  const job::Job job = demo_job("harbour-ledger");
+  const solve::Results results = solve::solve(job);
+  int pieces = 0;
+  for (const char* paper : {"A4", "Letter", "100x140"}) {
+    const auto lists = printed(job, order(Guide::tick_list, paper));
+    for (std::size_t i = 0; i < results.pieces.size(); ++i) {
+      CHECK(*tick_list_pages(job, results, static_cast<int>(i), paper) ==
+            pages_in((*lists)[i].bytes));
+      ++pieces;
+    }
+  }
+  CHECK(pieces == 33);
+  CHECK(tick_list_pages(job, results, 0, "B4").problem().code == paper_unknown);
+}
+
 TEST_CASE("the pages a guide takes are told without drawing it") {
   const solve::Results results = solve::solve(demo_job("marsh-lights"));
   CHECK(*full_face_pages(results.pieces[0], "A4") == 24);
