@@ -50,6 +50,14 @@ TEST_CASE("the program is told to work out figures, to check or to print") {
   CHECK(command->print.piece == -1);
 }
 
+TEST_CASE("each guide has its word") {
+  CHECK(read_command(with_word(3, "test-page"))->print.guide == output::Guide::test_page);
+  CHECK(read_command(with_word(3, "full-face"))->print.guide == output::Guide::full_face);
+  CHECK(read_command(with_word(3, "tick-list"))->print.guide == output::Guide::tick_list);
+  CHECK(read_command(with_word(3, "tick_list")).problem().needed ==
+        "test-page, full-face or tick-list");
+}
+
 TEST_CASE(
     "the words of a print order stand in any order, and the bars are read to the micrometre") {
   const Result<Command> command =
