@@ -52,6 +52,8 @@ floor(15 web ${shown} engine/drawing engine/output web/model web/scene web/widge
       web/panels)
 # The worker is the engine without a bench: it is given a job and hands back files.
 also(web/host/host_worker.cpp engine/job engine/solve engine/output engine/writers)
+# Sizes of paper and page 0's bars are figures, not pages: the choice of paper reads them there.
+also(web/model/paper_choice.h engine/sheets)
 # Before each frame the shell has the faces built; the widgets know no more of it than host.h.
 also(web/host/host_browser.cpp web/widgets)
 also(web/host/bench_shell.cpp web/widgets)

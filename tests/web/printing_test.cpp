@@ -1,17 +1,55 @@
 #include "web/model/printing.h"
 
+#include "engine/batch/built_in_faces.h"
+#include "tests/support/jobs.h"
+
 #include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
 
 using namespace pouncemark;
 using web::bar_is_refused;
 using web::bar_words;
+using web::GuideKind;
+using web::PaperChoice;
 
-TEST_CASE("a bar of 180 that measures 179.3 is short 0.4 %") {
-  // source: (180 - 179.3) / 180 = 0.389 %.
-  CHECK(bar_words(180'000, 179'300) == "short 0.4 %");
-  CHECK(bar_words(200'000, 200'600) == "long 0.3 %");
-  CHECK(bar_words(200'000, 200'000) == "true");
-  CHECK(bar_words(200'000, 0) == "not measured");
+namespace {
+
+PaperChoice on_paper(const std::string& name) {
+  PaperChoice choice;
+  choice.paper = *sheets::read_paper(name);
+  return choice;
+}
+
+web::Printed printed(const PaperChoice& choice, web::PrintWish wish) {
+  const writers::Faces faces = batch::built_in_faces();
+  return web::printed(web::solved(tests::demo_job("marsh-lights")), choice, wish,
+                      {std::string(faces.main_regular), std::string(faces.main_bold),
+                       std::string(faces.wide_regular), std::string(faces.wide_bold)});
+}
+
+}  // namespace
+
+TEST_CASE("a bar says by how much the printer is short or long, to a tenth of a percent") {
+  struct Case {
+    Um nominal;
+    Um measured;
+    const char* words;
+  };
+  // source: (180 - 179.3) / 180 = 0.389 %, (200 - 199.2) / 200 = 0.4 %, 194 of 200 is 3 % short.
+  const std::vector<Case> cases = {
+      {180'000, 179'300, "short 0.4 %"},  {200'000, 199'200, "short 0.4 %"},
+      {200'000, 200'600, "long 0.3 %"},   {200'000, 200'000, "true"},
+      {200'000, 0, "not measured"},       {200'000, 196'000, "short 2.0 %"},
+      {200'000, 195'999, "over 2 % out"}, {200'000, 194'000, "over 2 % out"}};
+  int ran = 0;
+  for (const Case& one : cases) {
+    CAPTURE(one.measured);
+    CHECK(bar_words(one.nominal, one.measured) == one.words);
+    ++ran;
+  }
+  CHECK(ran == 8);
 }
 
 TEST_CASE("196.0 and 204.0 of 200 pass, anything farther out is refused") {
@@ -19,13 +57,98 @@ TEST_CASE("196.0 and 204.0 of 200 pass, anything farther out is refused") {
   CHECK_FALSE(bar_is_refused(200'000, 204'000));
   CHECK(bar_is_refused(200'000, 195'999));
   CHECK(bar_is_refused(200'000, 204'001));
-  CHECK(bar_words(200'000, 195'999) == "over 2 % out");
 }
 
-TEST_CASE("the printer is proved once both bars were measured and neither is refused") {
-  CHECK(web::printer_is_proved(179'300, 200'000));
-  CHECK_FALSE(web::printer_is_proved(179'300, 0));
-  CHECK_FALSE(web::printer_is_proved(0, 200'000));
-  CHECK_FALSE(web::printer_is_proved(179'300, 190'000));
-  CHECK_FALSE(web::printer_is_proved(170'000, 200'000));
+TEST_CASE(
+    "the printer is proved once both bars of its paper were measured and neither is refused") {
+  struct Case {
+    const char* paper;
+    Um across;
+    Um along;
+    bool proved;
+    bool refused;
+  };
+  // Page 0 is 180 across on A4 and 200 across on A3: what proves one refuses the other.
+  const std::vector<Case> cases = {
+      {"A4", 179'300, 200'000, true, false},     {"A4", 179'300, 0, false, false},
+      {"A4", 0, 200'000, false, false},          {"A4", 179'300, 190'000, false, true},
+      {"A4", 170'000, 0, false, true},           {"A3", 199'300, 200'000, true, false},
+      {"A3", 179'300, 200'000, false, true},     {"A4", 199'300, 200'000, false, true},
+      {"600x900", 200'000, 201'000, true, false}};
+  int ran = 0;
+  for (const Case& one : cases) {
+    CAPTURE(ran);
+    PaperChoice choice = on_paper(one.paper);
+    choice.measured = {one.across, one.along};
+    CHECK(web::printer_is_proved(choice) == one.proved);
+    CHECK(web::printer_is_refused(choice) == one.refused);
+    ++ran;
+  }
+  CHECK(ran == 9);
+}
+
+TEST_CASE("the sheets of the small job follow the paper") {
+  struct Case {
+    const char* paper;
+    std::int64_t section;
+    std::int64_t panel;
+  };
+  // source: section 696 x 1400, panel 690 x 1420; each way ceil((piece - 10) / (paper - 30)), A4
+  // 4 x 6, Letter 4 x 6, A3 3 x 4, Tabloid 3 x 4; 600 x 900 lets pages share more: still 2 x 2.
+  const std::vector<Case> cases = {{"A4", 24, 24},      {"Letter", 24, 24}, {"A3", 12, 12},
+                                   {"Tabloid", 12, 12}, {"600x900", 4, 4},  {"900x1500", 1, 1}};
+  const web::Solved solved = web::solved(tests::demo_job("marsh-lights"));
+  int ran = 0;
+  for (const Case& one : cases) {
+    CAPTURE(one.paper);
+    const web::SheetCounts counts = web::sheet_counts(solved, on_paper(one.paper).paper);
+    CHECK(counts.full_face == std::vector<std::int64_t>{one.section, one.panel});
+    CHECK(web::all_sheets(counts) == 1 + one.section + one.panel);
+    ++ran;
+  }
+  CHECK(ran == 6);
+}
+
+TEST_CASE("guides and page 0 are printed on the paper chosen and carry its name") {
+  struct Case {
+    const char* paper;
+    web::PrintWish wish;
+    const char* name;
+    const char* page_box;  ///< points, 1/72 in
+  };
+  const std::vector<Case> cases = {
+      {"A4", {}, "marsh-lights_test-page_A4.pdf", "/MediaBox[0 0 595.2756 841.8898]"},
+      {"Letter", {}, "marsh-lights_test-page_Letter.pdf", "/MediaBox[0 0 612 792]"},
+      {"Tabloid",
+       {GuideKind::full_face, 0},
+       "marsh-lights_section-1_full-face_Tabloid_front.pdf",
+       "/MediaBox[0 0 792 1224]"},
+      {"600x900",
+       {GuideKind::full_face, 1},
+       "marsh-lights_panel-1_full-face_600x900_front.pdf",
+       "/MediaBox[0 0 1700.7874 2551.1811]"}};
+  int ran = 0;
+  for (const Case& one : cases) {
+    CAPTURE(one.name);
+    const web::Printed made = printed(on_paper(one.paper), one.wish);
+    REQUIRE(made.files.size() == 1);
+    CHECK(made.files[0].name == one.name);
+    CHECK(made.files[0].bytes.find(one.page_box) != std::string::npos);
+    ++ran;
+  }
+  CHECK(ran == 4);
+}
+
+TEST_CASE(
+    "bars that are too far out refuse a guide with a sentence, page 0 is printed all the same") {
+  PaperChoice choice = on_paper("A4");
+  choice.measured = {180'000, 194'000};
+  const web::Printed guide = printed(choice, {GuideKind::full_face, 0});
+  CHECK(guide.files.empty());
+  CHECK(guide.sentence ==
+        "The bar along: the printed bar is more than 2 % out; found 194 of 200; needed 196 to 204; "
+        "print page 0 at 100 %, not fitted.");
+  CHECK(printed(choice, {}).files.size() == 1);
+  choice.measured = {180'000, 196'000};
+  CHECK(printed(choice, {GuideKind::full_face, 0}).files.size() == 1);
 }

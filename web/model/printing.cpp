@@ -1,6 +1,7 @@
 #include "web/model/printing.h"
 
 #include <cstdlib>
+#include <numeric>
 #include <utility>
 
 #include "engine/base/number_text.h"
@@ -22,14 +23,16 @@ output::Guide guide_of(GuideKind kind) {
 
 }  // namespace
 
-Printed printed(const Solved& solved, const PrintWish& wish, const PrintFaces& faces) {
+Printed printed(const Solved& solved, const PaperChoice& choice, const PrintWish& wish,
+                const PrintFaces& faces) {
   output::PrintOptions options;
   options.guide = guide_of(wish.guide);
+  options.paper = choice.paper.name;
   options.piece = wish.piece;
   // Page 0 is always printed as it is: it is what the bars are measured on.
   if (wish.guide != GuideKind::test_page) {
-    options.bar_across_um = wish.bar_across_um;
-    options.bar_along_um = wish.bar_along_um;
+    options.bar_across_um = choice.measured.across_um;
+    options.bar_along_um = choice.measured.along_um;
   }
   Printed made;
   auto files =
@@ -45,6 +48,21 @@ Printed printed(const Solved& solved, const PrintWish& wish, const PrintFaces& f
   return made;
 }
 
+SheetCounts sheet_counts(const Solved& solved, const sheets::Paper& paper) {
+  SheetCounts counts;
+  for (const solve::Piece& piece : solved.results.pieces) {
+    const Result<std::int64_t> pages = output::full_face_pages(piece, paper.name);
+    counts.full_face.push_back(pages ? *pages : 0);
+  }
+  return counts;
+}
+
+std::int64_t together(const std::vector<std::int64_t>& sheets) {
+  return std::accumulate(sheets.begin(), sheets.end(), std::int64_t{0});
+}
+
+std::int64_t all_sheets(const SheetCounts& counts) { return 1 + together(counts.full_face); }
+
 bool bar_is_refused(Um nominal_um, Um measured_um) {
   return std::abs(measured_um - nominal_um) * 1000 > 20 * nominal_um;
 }
@@ -59,9 +77,15 @@ std::string bar_words(Um nominal_um, Um measured_um) {
   return (away < 0 ? "short " : "long ") + mm_text(tenths * 100, 1) + " %";
 }
 
-bool printer_is_proved(Um across_um, Um along_um) {
-  return across_um != 0 && along_um != 0 && !bar_is_refused(kBarAcrossUm, across_um) &&
-         !bar_is_refused(kBarAlongUm, along_um);
+bool printer_is_refused(const PaperChoice& choice) {
+  const auto [nominal, measured] = print_check_of(choice);
+  return (measured.across_um != 0 && bar_is_refused(nominal.across_um, measured.across_um)) ||
+         (measured.along_um != 0 && bar_is_refused(nominal.along_um, measured.along_um));
+}
+
+bool printer_is_proved(const PaperChoice& choice) {
+  return choice.measured.across_um != 0 && choice.measured.along_um != 0 &&
+         !printer_is_refused(choice);
 }
 
 }  // namespace pouncemark::web

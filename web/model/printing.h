@@ -1,10 +1,12 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "engine/geometry/units.h"
+#include "web/model/paper_choice.h"
 #include "web/model/solved.h"
 
 namespace pouncemark::web {
@@ -19,12 +21,10 @@ struct PrintFaces {
 
 enum class GuideKind { test_page, full_face };
 
-/// What to print, and what page 0's bars measured (0: not measured yet).
+/// What to print. Paper and bars are those of the page's choice when it is printed.
 struct PrintWish {
   GuideKind guide = GuideKind::test_page;
   int piece = -1;
-  Um bar_across_um = 0;
-  Um bar_along_um = 0;
 };
 
 struct PrintedFile {
@@ -38,12 +38,24 @@ struct Printed {
   std::string sentence;
 };
 
-/// Makes the PDF of one guide on A4. Works from what was solved; never called while drawing.
-Printed printed(const Solved& solved, const PrintWish& wish, const PrintFaces& faces);
+/// Makes the PDF of one guide on the paper chosen. Works from what was solved; never called while
+/// drawing.
+Printed printed(const Solved& solved, const PaperChoice& choice, const PrintWish& wish,
+                const PrintFaces& faces);
 
-/// How long the bars of page 0 are on A4, micrometres.
-inline constexpr Um kBarAcrossUm = 180'000;
-inline constexpr Um kBarAlongUm = 200'000;
+/// Sheets of paper that the guides of each piece take, in the order of the pieces.
+struct SheetCounts {
+  std::vector<std::int64_t> full_face;
+};
+
+/// Counts the sheets on a paper. Never called while drawing.
+SheetCounts sheet_counts(const Solved& solved, const sheets::Paper& paper);
+
+/// The sheets of all pieces together.
+std::int64_t together(const std::vector<std::int64_t>& sheets);
+
+/// Every sheet of paper: page 0 and each guide of each piece once.
+std::int64_t all_sheets(const SheetCounts& counts);
 
 /// What a bar says about the printer: "short 0.4 %", "long 0.3 %", "true", "not measured", or
 /// that the sheet is of no use.
@@ -52,7 +64,10 @@ std::string bar_words(Um nominal_um, Um measured_um);
 /// Over 2 % out: no guide may be printed from it.
 bool bar_is_refused(Um nominal_um, Um measured_um);
 
+/// A bar of page 0 was measured and is refused.
+bool printer_is_refused(const PaperChoice& choice);
+
 /// Both bars of page 0 were measured and neither is refused.
-bool printer_is_proved(Um across_um, Um along_um);
+bool printer_is_proved(const PaperChoice& choice);
 
 }  // namespace pouncemark::web

@@ -29,6 +29,7 @@ class BenchPage final : public host::Guest {
 
  private:
   void act();
+  void count_sheets();
   void draw_stage(Page& page);
   void tell_host(const Page& page, float ratio);
   void mirror(std::string_view id, std::string_view words);
@@ -52,7 +53,17 @@ void BenchPage::act() {
   auto acts = std::move(state_.acts);
   state_.acts.clear();
   for (const auto& one : acts) one();
+  count_sheets();
   if (!acts.empty()) host::request_frames();
+}
+
+/// Counted where the Print stage shows them, once after each change of job or paper.
+void BenchPage::count_sheets() {
+  CountedSheets& counted = state_.counted;
+  const sheets::Paper& paper = state_.paper.paper;
+  if (state_.stage != Stage::print || !bench_.has_job()) return;
+  if (counted.turn == bench_.turn() && counted.paper == paper.name) return;
+  counted = {sheet_counts(bench_.now(), paper), bench_.turn(), paper.name};
 }
 
 void BenchPage::draw(float width, float height, float ratio) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <functional>
 #include <string>
 #include <string_view>
@@ -9,6 +10,7 @@
 #include "web/model/bench.h"
 #include "web/model/edits.h"
 #include "web/model/pick.h"
+#include "web/model/printing.h"
 #include "web/scene/scene.h"
 #include "web/widgets/brush.h"
 #include "web/widgets/button.h"
@@ -17,6 +19,13 @@
 #include "web/widgets/stage_row.h"
 
 namespace pouncemark::web {
+
+/// The sheets as they were counted, and for which turn of the bench and which paper.
+struct CountedSheets {
+  SheetCounts sheets;
+  std::int64_t turn = -1;
+  std::string paper;
+};
 
 /// What the page itself remembers: which stage is open, what is half typed. Nothing of the job.
 struct PageState {
@@ -29,9 +38,9 @@ struct PageState {
   Drag drag;
   float drag_px_per_mm = 1;     ///< the close-ups keep their size while an end is moved
   std::size_t first_guide = 0;  ///< first line shown of the list of guides
-  Um bar_across_um = 0;         ///< what page 0's bars measured; 0: not yet
-  Um bar_along_um = 0;
-  std::string print_sentence;
+  PaperChoice paper;
+  CountedSheets counted;
+  std::string print_sentence;               ///< why the last guide asked for was not printed
   std::vector<std::function<void()>> acts;  ///< done after the frame, never while drawing
 };
 

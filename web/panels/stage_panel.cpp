@@ -20,8 +20,7 @@ std::string make_state(const Page& page) {
 }
 
 std::string print_state(const Page& page) {
-  const PageState& state = page.state;
-  return printer_is_proved(state.bar_across_um, state.bar_along_um) ? "done" : "1 open";
+  return printer_is_proved(page.state.paper) ? "done" : "1 open";
 }
 
 }  // namespace
