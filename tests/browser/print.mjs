@@ -1,6 +1,6 @@
 // The Print stage, by the real pointer and real keys: the paper is chosen, page 0's bars are typed,
-// guides are printed and their pages measured by a reader that is not ours. What was printed and a
-// picture of each size of window go to build/print/.
+// guides are printed and their pages measured and read by readers that are not ours. What was
+// printed and a picture of each size of window go to build/print/.
 import assert from 'node:assert/strict';
 import {execFileSync} from 'node:child_process';
 import {mkdirSync} from 'node:fs';
@@ -85,8 +85,9 @@ await checks.withBench(clipboard, async (bench) => {
   await bench.press('door.sleeve');
   const job = await bench.job();
   await bench.press('stage.print');
-  await check('the Print stage begins with A4: page 0 and the seven pages of the sleeve', async () => {
-    assert.match(await says(bench, 'sheets'), / sheets of A4$/);
+  await check('it begins with A4: page 0, seven pages of the sleeve, its tick list', async () => {
+    const [, list] = (await says(bench, 'print.tick_list')).match(/tick list: (\d+) pages?$/i);
+    assert.equal(await says(bench, 'sheets'), `${1 + 7 + Number(list)} sheets of A4`);
     assert.match(await says(bench, 'print.full_face'), /full-face.*: 7 pages$/i);
     assert.equal(await says(bench, 'page_zero'), 'Page 0, 180 across, 200 along, on A4');
   });
@@ -198,11 +199,22 @@ await checks.withBench({}, async (bench) => {
     assert.equal(pagesOf(file), 4);
     assert.deepEqual(pageBoxes(file), ['600.0 x 900.0']);
   });
+  await check('a tick list on Letter has the distances from the datum', async () => {
+    await bench.press('paper.letter');
+    const [, pages] = (await says(bench, 'print.tick_list.P1')).match(/: (\d+) pages?$/);
+    const file = await downloaded(bench, 'print.tick_list.P1');
+    assert.equal(path.basename(file), 'marsh-lights_panel-1_tick-list_Letter_front.pdf');
+    assert.equal(pagesOf(file), Number(pages));
+    assert.deepEqual(pageBoxes(file), ['215.9 x 279.4']);
+    // Thirty points from 16 to 1404 are 47.86 apart; the tenth stands at 446.8, on paper 447.0.
+    assert.match(read('pdftotext', '-layout', file, '-'), /(^|\D)10\s+447\.0(\D|$)/m);
+    await bench.press('paper.other');
+  });
   await check('Tab walks from the paper to page 0, its bars, then the guides', async () => {
     const places = [...(await bench.places()).keys()];
     const order = ['paper.a4', 'paper.a3', 'paper.letter', 'paper.tabloid', 'paper.other',
       'box.paper_width', 'box.paper_length', 'print.test_page', 'box.bar_across', 'box.bar_along',
-      'print.full_face', 'print.full_face.P1', 'undo'];
+      'print.full_face', 'print.tick_list', 'print.full_face.P1', 'print.tick_list.P1', 'undo'];
     assert.deepEqual(places.filter((name) => order.includes(name)), order);
   });
 });
@@ -249,7 +261,7 @@ for (const [size, least] of [['normal', 38], ['large', 48]]) {
         await bench.page.screenshot({path: path.join(OUT, `${size}-${width}.png`)});
       });
     }
-    await check(`with ${size} text a long list of guides steps on, to its end and back`, async () => {
+    await check(`with ${size} text a long list steps on, to its end and back`, async () => {
       const canGoOn = async () =>
         (await targets(bench)).some(({name}) => name === 'guides.further');
       const has = async (name) => (await bench.places()).has(name);
@@ -263,7 +275,7 @@ for (const [size, least] of [['normal', 38], ['large', 48]]) {
       let steps = 0;
       for (; steps < 30 && await canGoOn(); steps += 1) await bench.press('guides.further');
       assert.ok(steps >= 5 && steps < 30, `${steps} steps`);
-      assert.ok(await has('print.full_face.P24'));
+      assert.ok(await has('print.full_face.P24') && await has('print.tick_list.P24'));
     });
     await check('0 policy violations, 0 requests to anywhere else, no mistakes', async () => {
       assert.deepEqual(await bench.violations(), []);

@@ -5,6 +5,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cstddef>
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -27,6 +29,15 @@ web::Printed printed(const PaperChoice& choice, web::PrintWish wish) {
   return web::printed(web::solved(tests::demo_job("marsh-lights")), choice, wish,
                       {std::string(faces.main_regular), std::string(faces.main_bold),
                        std::string(faces.wide_regular), std::string(faces.wide_bold)});
+}
+
+std::int64_t pages_in(const std::string& pdf) {
+  std::int64_t pages = 0;
+  for (std::size_t at = pdf.find("/MediaBox"); at != std::string::npos;
+       at = pdf.find("/MediaBox", at + 1)) {
+    ++pages;
+  }
+  return pages;
 }
 
 }  // namespace
@@ -103,10 +114,53 @@ TEST_CASE("the sheets of the small job follow the paper") {
     CAPTURE(one.paper);
     const web::SheetCounts counts = web::sheet_counts(solved, on_paper(one.paper).paper);
     CHECK(counts.full_face == std::vector<std::int64_t>{one.section, one.panel});
-    CHECK(web::all_sheets(counts) == 1 + one.section + one.panel);
+    CHECK(web::together(counts.full_face) == one.section + one.panel);
     ++ran;
   }
   CHECK(ran == 6);
+}
+
+TEST_CASE("what is counted is what is printed, and page 0 comes once to the sum") {
+  struct Case {
+    const char* paper;
+    GuideKind guide;
+    std::vector<std::int64_t> web::SheetCounts::*counted;
+  };
+  const std::vector<Case> cases = {{"A4", GuideKind::full_face, &web::SheetCounts::full_face},
+                                   {"A4", GuideKind::tick_list, &web::SheetCounts::tick_list},
+                                   {"Letter", GuideKind::tick_list, &web::SheetCounts::tick_list},
+                                   {"600x900", GuideKind::full_face, &web::SheetCounts::full_face},
+                                   {"100x140", GuideKind::tick_list, &web::SheetCounts::tick_list}};
+  const web::Solved solved = web::solved(tests::demo_job("marsh-lights"));
+  int ran = 0;
+  for (const Case& one : cases) {
+    const web::SheetCounts counts = web::sheet_counts(solved, on_paper(one.paper).paper);
+    for (int piece = 0; piece < 2; ++piece) {
+      CAPTURE(one.paper);
+      const web::Printed made = printed(on_paper(one.paper), {one.guide, piece});
+      REQUIRE(made.files.size() == 1);
+      CHECK((counts.*one.counted)[static_cast<std::size_t>(piece)] ==
+            pages_in(made.files[0].bytes));
+      ++ran;
+    }
+    CHECK(web::all_sheets(counts) ==
+          1 + web::together(counts.full_face) + web::together(counts.tick_list));
+  }
+  CHECK(ran == 10);
+}
+
+TEST_CASE("smaller paper never takes fewer sheets for the tick lists") {
+  const web::Solved solved = web::solved(tests::demo_job("harbour-ledger"));
+  std::int64_t before = 0;
+  int ran = 0;
+  for (const char* paper : {"600x900", "A3", "A4", "100x140"}) {
+    CAPTURE(paper);
+    const auto counts = web::sheet_counts(solved, on_paper(paper).paper);
+    CHECK(web::together(counts.tick_list) >= before);
+    before = web::together(counts.tick_list);
+    ++ran;
+  }
+  CHECK(ran == 4);
 }
 
 TEST_CASE("guides and page 0 are printed on the paper chosen and carry its name") {
@@ -126,7 +180,11 @@ TEST_CASE("guides and page 0 are printed on the paper chosen and carry its name"
       {"600x900",
        {GuideKind::full_face, 1},
        "marsh-lights_panel-1_full-face_600x900_front.pdf",
-       "/MediaBox[0 0 1700.7874 2551.1811]"}};
+       "/MediaBox[0 0 1700.7874 2551.1811]"},
+      {"Letter",
+       {GuideKind::tick_list, 1},
+       "marsh-lights_panel-1_tick-list_Letter_front.pdf",
+       "/MediaBox[0 0 612 792]"}};
   int ran = 0;
   for (const Case& one : cases) {
     CAPTURE(one.name);
@@ -136,7 +194,7 @@ TEST_CASE("guides and page 0 are printed on the paper chosen and carry its name"
     CHECK(made.files[0].bytes.find(one.page_box) != std::string::npos);
     ++ran;
   }
-  CHECK(ran == 4);
+  CHECK(ran == 5);
 }
 
 TEST_CASE(

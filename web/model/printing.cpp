@@ -1,5 +1,6 @@
 #include "web/model/printing.h"
 
+#include <cstddef>
 #include <cstdlib>
 #include <numeric>
 #include <utility>
@@ -17,6 +18,8 @@ output::Guide guide_of(GuideKind kind) {
       return output::Guide::test_page;
     case GuideKind::full_face:
       return output::Guide::full_face;
+    case GuideKind::tick_list:
+      return output::Guide::tick_list;
   }
   return output::Guide::test_page;
 }
@@ -50,9 +53,13 @@ Printed printed(const Solved& solved, const PaperChoice& choice, const PrintWish
 
 SheetCounts sheet_counts(const Solved& solved, const sheets::Paper& paper) {
   SheetCounts counts;
-  for (const solve::Piece& piece : solved.results.pieces) {
-    const Result<std::int64_t> pages = output::full_face_pages(piece, paper.name);
-    counts.full_face.push_back(pages ? *pages : 0);
+  const auto& pieces = solved.results.pieces;
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    const auto full_face = output::full_face_pages(pieces[i], paper.name);
+    const auto tick_list =
+        output::tick_list_pages(solved.job, solved.results, static_cast<int>(i), paper.name);
+    counts.full_face.push_back(full_face ? *full_face : 0);
+    counts.tick_list.push_back(tick_list ? *tick_list : 0);
   }
   return counts;
 }
@@ -61,7 +68,9 @@ std::int64_t together(const std::vector<std::int64_t>& sheets) {
   return std::accumulate(sheets.begin(), sheets.end(), std::int64_t{0});
 }
 
-std::int64_t all_sheets(const SheetCounts& counts) { return 1 + together(counts.full_face); }
+std::int64_t all_sheets(const SheetCounts& counts) {
+  return 1 + together(counts.full_face) + together(counts.tick_list);
+}
 
 bool bar_is_refused(Um nominal_um, Um measured_um) {
   return std::abs(measured_um - nominal_um) * 1000 > 20 * nominal_um;

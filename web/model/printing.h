@@ -19,7 +19,7 @@ struct PrintFaces {
   std::string wide_bold;
 };
 
-enum class GuideKind { test_page, full_face };
+enum class GuideKind { test_page, full_face, tick_list };
 
 /// What to print. Paper and bars are those of the page's choice when it is printed.
 struct PrintWish {
@@ -43,9 +43,11 @@ struct Printed {
 Printed printed(const Solved& solved, const PaperChoice& choice, const PrintWish& wish,
                 const PrintFaces& faces);
 
-/// Sheets of paper that the guides of each piece take, in the order of the pieces.
+/// Sheets of paper that the guides of each piece take, in the order of the pieces; 0: the guide
+/// cannot be made.
 struct SheetCounts {
   std::vector<std::int64_t> full_face;
+  std::vector<std::int64_t> tick_list;
 };
 
 /// Counts the sheets on a paper. Never called while drawing.

@@ -18,15 +18,18 @@ struct GuideOfPiece {
   const char* in_short;
   std::vector<std::int64_t> SheetCounts::*sheets;
 };
-constexpr std::array kGuides = {GuideOfPiece{GuideKind::full_face, "print.full_face",
-                                             "Print the full-face guide", "Full-face",
-                                             &SheetCounts::full_face}};
+constexpr std::array kGuides = {
+    GuideOfPiece{GuideKind::full_face, "print.full_face", "Print the full-face guide", "Full-face",
+                 &SheetCounts::full_face},
+    GuideOfPiece{GuideKind::tick_list, "print.tick_list", "Print the tick list", "Tick list",
+                 &SheetCounts::tick_list}};
 
 /// How the lines of the list are set out: one way for all of them.
 struct LineForm {
-  bool in_full = false;     ///< the buttons say all they do
-  bool is_beside = false;   ///< the buttons stand right of the words, else under them
-  bool is_stacked = false;  ///< one button under the other
+  bool in_full = false;      ///< the buttons say all they do
+  bool is_beside = false;    ///< the buttons stand right of the words, else under them
+  bool is_stacked = false;   ///< one button under the other
+  bool is_one_line = false;  ///< the size stands right of the name, else under it
   float high = 0;
   std::array<float, kGuides.size()> buttons{};
 };
@@ -44,9 +47,10 @@ std::int64_t count_at(const std::vector<std::int64_t>& counts, std::size_t index
   return index < counts.size() ? counts[index] : 0;
 }
 
+/// What its button says; pressed, a guide that cannot be made says why.
 std::string press_words(const GuideOfPiece& guide, std::int64_t count, bool in_full) {
-  return std::string(in_full ? guide.in_full : guide.in_short) + ": " +
-         counted(count, "page", "pages");
+  const std::string words = in_full ? guide.in_full : guide.in_short;
+  return count == 0 ? words : words + ": " + counted(count, "page", "pages");
 }
 
 constexpr float kPad = 16;
@@ -65,23 +69,30 @@ float fit_buttons(const Page& page, LineForm& form) {
   return row;
 }
 
-/// The roomiest form in which nothing meets: `named` is the width of the words of a line.
-LineForm line_form(const Page& page, float named, float width) {
+/// Widths of the names and sizes of the pieces that may be shown.
+struct WordWidths {
+  float title = 0;
+  float size = 0;
+};
+
+/// The roomiest form in which nothing meets.
+LineForm line_form(const Page& page, const WordWidths& widths, float width) {
   const float pitch = page.brush.pitch(Role::text);
+  const float named = std::max(widths.title, widths.size) + 24;
   LineForm form;
   form.high = 2 * pitch + 22;
   form.is_beside = true;
   const float room = width - 2 * kPad;
   form.in_full = true;
-  if (named + 24 + fit_buttons(page, form) <= room) return form;
+  if (named + fit_buttons(page, form) <= room) return form;
   form.in_full = false;
   const float row = fit_buttons(page, form);
-  if (named + 24 + row <= room) return form;
+  if (named + row <= room) return form;
   form.is_beside = false;
   form.is_stacked = row > room;
-  const float lines = form.is_stacked ? static_cast<float>(kGuides.size()) : 1.0f;
-  form.high = 2 * pitch + 26 + lines * (button_height() + kGap);
-  if (!form.is_stacked) return form;
+  form.is_one_line = widths.title + 24 + widths.size <= room;
+  const float rows = form.is_stacked ? static_cast<float>(kGuides.size()) : 1.0f;
+  form.high = (form.is_one_line ? 1.0f : 2.0f) * pitch + 26 + rows * (button_height() + kGap);
   for (float& wide : form.buttons) wide = std::min(wide, room);
   return form;
 }
@@ -120,7 +131,11 @@ void guide_line(Page& page, std::size_t index, const LineForm& form, const Area&
   const Area words = {area.left + kPad, area.top, right, area.bottom};
   brush.start_window(words);
   brush.words({words.left, area.top + 10 + pitch * 0.75f}, title, {Role::text, true, kInk});
-  brush.words({words.left, area.top + 12 + pitch * 1.75f}, size, {});
+  if (form.is_one_line)
+    brush.words({right, area.top + 10 + pitch * 0.75f}, size,
+                {Role::text, false, kInk, Side::right});
+  else
+    brush.words({words.left, area.top + 12 + pitch * 1.75f}, size, {});
   brush.end_window();
   page.hand.note("guide_of." + piece.code, words, title + ", " + size);
   for (std::size_t i = 0; i < kGuides.size(); ++i) {
@@ -140,8 +155,8 @@ void guide_line(Page& page, std::size_t index, const LineForm& form, const Area&
 void list_steps(Page& page, const Area& area, std::size_t shown, std::size_t count) {
   PageState& state = page.state;
   const std::size_t first = std::min(state.first_guide, count - 1);
-  const std::string words = std::to_string(first + 1) + " to " + std::to_string(first + shown) +
-                            " of " + std::to_string(count);
+  const std::string of = " of " + std::to_string(count);
+  std::string words = std::to_string(first + 1) + " to " + std::to_string(first + shown) + of;
   const float height = button_height();
   const float wide = button_width(page.brush, "Further", false);
   const Area back = area_at(area.left, area.top, wide, height);
@@ -154,6 +169,9 @@ void list_steps(Page& page, const Area& area, std::size_t shown, std::size_t cou
   if (button(page.brush, page.hand, "guides.further", on, "Further",
              {ButtonKind::plain, is_last})) {
     page.later([&state, first, shown] { state.first_guide = first + shown; });
+  }
+  if (on.right + 14 + page.brush.width_of(words, Role::text, false) > area.right) {
+    words = "from " + std::to_string(first + 1) + of;
   }
   page.brush.words({on.right + 14, on.mid_y() + page.brush.rise(Role::text) / 2}, words, {});
 }
@@ -177,16 +195,16 @@ float why_not_height(const Page& page, float width) {
   return 14 + tag_height() + page.brush.pitch(Role::text) * (static_cast<float>(lines) + 0.5f);
 }
 
-/// The widest words of the lines that may be shown.
-float named_width(const Page& page, std::size_t first) {
+WordWidths word_widths(const Page& page, std::size_t first) {
   constexpr std::size_t kMostShown = 24;
   const auto& pieces = page.bench.now().results.pieces;
-  float width = 0;
+  WordWidths widths;
   for (std::size_t i = first; i < std::min(pieces.size(), first + kMostShown); ++i) {
-    width = std::max({width, page.brush.width_of(title_of(pieces[i]), Role::text, true),
-                      page.brush.width_of(size_of(pieces[i]), Role::text, false)});
+    const Brush& brush = page.brush;
+    widths.title = std::max(widths.title, brush.width_of(title_of(pieces[i]), Role::text, true));
+    widths.size = std::max(widths.size, brush.width_of(size_of(pieces[i]), Role::text, false));
   }
-  return width;
+  return widths;
 }
 
 }  // namespace
@@ -201,7 +219,7 @@ void choose_the_guides(Page& page, const Area& area) {
     return;
   }
   const std::size_t first = std::min(page.state.first_guide, count - 1);
-  const LineForm form = line_form(page, named_width(page, first), area.width());
+  const LineForm form = line_form(page, word_widths(page, first), area.width());
   const float room = area.bottom - top - why_not_height(page, area.width());
   auto fit = static_cast<std::size_t>(std::max(1.0f, room / form.high));
   const bool has_steps = count > fit;

@@ -54,6 +54,7 @@ void sheets_column(Page& page, const Area& area) {
   y = count_line(brush, area, y, {"test page", "", 1});
   y = count_line(brush, area, y,
                  {"full-face", "every page of every piece", together(sheets.full_face)});
+  y = count_line(brush, area, y, {"tick lists", "one for each piece", together(sheets.tick_list)});
   brush.line({area.left, y}, {area.right, y}, kPale, 1);
   y += brush.pitch(Role::text) + 10;
   const std::array<std::pair<const char*, Ink>, 3> sentences = {
