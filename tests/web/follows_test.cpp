@@ -1,18 +1,50 @@
+#include "engine/solve/sums.h"
+#include "tests/support/jobs.h"
+#include "tests/support/sum_reading.h"
 #include "web/model/bench.h"
 #include "web/model/edits.h"
 #include "web/model/words.h"
 
 #include <doctest/doctest.h>
 
+#include <string>
+#include <string_view>
+#include <vector>
+
 using namespace pouncemark;
+using pouncemark::tests::demo_job;
+using pouncemark::tests::fault_in_line;
+using pouncemark::tests::last_number;
+using pouncemark::tests::panel_job;
+using pouncemark::tests::section_job;
 
 namespace {
 
-const web::FollowLine* line_called(const std::vector<web::FollowLine>& lines, std::string_view id) {
+using Lines = std::vector<web::FollowLine>;
+
+/// The line with this id; one without id when there is none.
+web::FollowLine line_called(const Lines& lines, std::string_view id) {
   for (const web::FollowLine& line : lines) {
-    if (line.id == id) return &line;
+    if (line.id == id) return line;
   }
-  return nullptr;
+  return {};
+}
+
+bool has_line(const Lines& lines, std::string_view id) {
+  return !line_called(lines, id).id.empty();
+}
+
+Lines lines_of(const job::Job& job, web::Place place, std::string_view opened = {}) {
+  return web::follow_lines(web::solved(job), nullptr, place, opened);
+}
+
+job::Job exactly_60(job::LeftOver left_over) {
+  job::Job job = section_job({110}, 0);
+  job::StapleRow& row = job.sections[0].side_rows.staple;
+  row.spacing_um = 60'000;
+  row.rule = job::SpacingRule::exact;
+  row.left_over = left_over;
+  return job;
 }
 
 }  // namespace
@@ -24,43 +56,135 @@ TEST_CASE("after an edit each line that changed shows before and after, the othe
                                web::Measure::kept_clear_bottom, 25'000),
              "moved");
   const auto lines = web::follow_lines(bench.now(), bench.before(), bench.place());
-  const web::FollowLine* points = line_called(lines, "points");
-  REQUIRE(points != nullptr);
-  CHECK(points->before == "37");
-  CHECK(points->figure == "36");
-  const web::FollowLine* last = line_called(lines, "last");
-  REQUIRE(last != nullptr);
-  CHECK(last->before == "1782.0");
-  CHECK(last->figure == "1775.0");
-  const web::FollowLine* pages = line_called(lines, "pages");
-  REQUIRE(pages != nullptr);
-  CHECK(pages->before.empty());
+  CHECK(line_called(lines, "points").before == "37");
+  CHECK(line_called(lines, "points").figure == "36");
+  CHECK(line_called(lines, "last").before == "1782.0");
+  CHECK(line_called(lines, "last").figure == "1775.0");
+  CHECK(line_called(lines, "pages").before.empty());
+  CHECK(line_called(lines, "blank").before.empty());
 }
 
-TEST_CASE("every line carries its sum") {
+TEST_CASE("a running total that was asked for shows before and after as well") {
   web::Bench bench;
   bench.start_with_sleeve();
-  const auto lines = web::follow_lines(bench.now(), nullptr, bench.place());
-  int with_sum = 0;
-  for (const web::FollowLine& line : lines) {
-    CHECK_FALSE(line.sum.empty());
-    ++with_sum;
+  bench.edit(section_job({100, 100, 100}, 20), "three sleeves");
+  bench.go({0, -1});
+  job::Job wider = bench.now().job;
+  wider.sections[0].lap_um = 25'000;
+  bench.edit(wider, "a wider lap");
+  const auto lines = web::follow_lines(bench.now(), bench.before(), bench.place(), "total.2");
+  CHECK(line_called(lines, "total.2").before == "180");
+  CHECK(line_called(lines, "total.2").figure == "175");
+}
+
+TEST_CASE("every line of every place of the demo jobs carries its sum, and the sum its figure") {
+  int lines_seen = 0;
+  for (const char* name : {"marsh-lights", "harbour-ledger"}) {
+    const web::Solved now = web::solved(demo_job(name));
+    for (const web::Place place : web::all_places(now.results)) {
+      for (const web::FollowLine& line : web::follow_lines(now, nullptr, place)) {
+        CAPTURE(line.id);
+        REQUIRE(!line.sum.numbers.empty());
+        CHECK(line.sum.figure == line.figure);
+        CHECK(last_number(line.sum.numbers.back()) == last_number(line.figure));
+        for (const std::string& numbers : line.sum.numbers) CHECK(fault_in_line(numbers) == "");
+        ++lines_seen;
+      }
+    }
   }
-  CHECK(with_sum == 8);
-  const web::FollowLine* points = line_called(lines, "points");
-  REQUIRE(points != nullptr);
-  CHECK(points->sum.back() == "36 + 1 = 37");
+  CHECK(lines_seen > 900);
 }
 
-TEST_CASE("exactly 50 shows what is left over instead of calling it even") {
-  web::Bench bench;
-  bench.start_with_sleeve();
-  bench.edit(
-      web::with_rule(bench.now().job, bench.now().results, bench.place(), job::SpacingRule::exact),
-      "exact");
-  const web::Headline line = web::headline(bench.now(), bench.before(), bench.place());
-  CHECK(web::plain_words(line) == "36 points in each staple row, exactly 50.00 apart");
-  CHECK(line.because == "14 left over at the top");
+TEST_CASE("a sleeve shows what it is cut from, and where it is bent") {
+  job::Job job = section_job({120}, 0);
+  const Lines leaves = lines_of(job, {0, 0});
+  CHECK(line_called(leaves, "blank").label == "Blanks, two leaves");
+  CHECK(line_called(leaves, "blank").figure == "120 × 1800");
+  CHECK(!has_line(leaves, "fold"));
+  job.sections[0].make = job::Make::folded;
+  job.sections[0].fold_radius_um = 500;
+  job.sections[0].sewn_side = job::Side::left;
+  const Lines folded = lines_of(job, {0, 0});
+  CHECK(line_called(folded, "blank").label == "Blank");
+  CHECK(line_called(folded, "blank").figure == "240.5 × 1800");
+  CHECK(line_called(folded, "fold").figure == "120.2");
+  CHECK(line_called(folded, "points").label == "Points in the row");
+}
+
+TEST_CASE("what is left over says at which end it lies; an extra point makes it the last gap") {
+  // source: 1800 less 18 at each end is 1764, 29 gaps of 60 and 24 over, by hand
+  const Lines at_end = lines_of(exactly_60(job::LeftOver::end), {0, 0});
+  CHECK(line_called(at_end, "left_over").label == "Left over, at the top end");
+  CHECK(line_called(at_end, "left_over").figure == "24.00");
+  const Lines split = lines_of(exactly_60(job::LeftOver::split), {0, 0});
+  CHECK(line_called(split, "left_over").label == "Left over, half at each end");
+  CHECK(line_called(split, "first").figure == "30.0");
+  const Lines extra = lines_of(exactly_60(job::LeftOver::extra_point), {0, 0});
+  CHECK(line_called(extra, "last_gap").figure == "24.00");
+  CHECK(!has_line(extra, "left_over"));
+}
+
+TEST_CASE("a clear gap stands in the slip only where the spacing was asked for as one") {
+  job::Job job = section_job({110}, 0);
+  CHECK(!has_line(lines_of(job, {0, 0}), "clear_gap"));
+  job.spacing_is_clear_gap = true;
+  const Lines lines = lines_of(job, {0, 0});
+  // source: 1764 by 50 + 12 is 28.5, 29 gaps of 60.83, less 12, by hand
+  CHECK(line_called(lines, "spacing").figure == "60.83");
+  CHECK(line_called(lines, "clear_gap").figure == "48.83");
+}
+
+TEST_CASE("a section shows its width, what it could be out by and its laps") {
+  job::Job job = section_job({100, 100, 100, 100}, 20);
+  const Lines whole = lines_of(job, {0, -1});
+  CHECK(line_called(whole, "width").figure == "340");
+  CHECK(line_called(whole, "likely").figure == "±2.2");
+  CHECK(line_called(whole, "worst").figure == "±5.5");
+  CHECK(line_called(whole, "laps").label == "Laps of 20");
+  CHECK(line_called(whole, "laps").figure == "3");
+  CHECK(!has_line(whole, "sleeves"));
+  job.sections[0].missing = {"1-02"};
+  CHECK(line_called(lines_of(job, {0, -1}), "sleeves").figure == "3");
+}
+
+TEST_CASE("a running total and a row middle stand there only when asked for, by sleeve number") {
+  job::Job job = section_job({100, 100, 100, 100}, 20);
+  job.sections[0].missing = {"1-02"};
+  struct Case {
+    const char* opened;
+    const char* figure;
+  };
+  // source: 100, then 180 and 260 for those numbered 3 and 4; middles 90 and 170, by hand
+  const Case cases[] = {{"total.1", "100"}, {"total.3", "180"},  {"total.4", "260"},
+                        {"middle.1", "90"}, {"middle.3", "170"}, {"total.2", ""},
+                        {"total.5", ""},    {"middle.4", ""},    {"total.x", ""},
+                        {"total.", ""},     {"width.3", ""}};
+  int seen = 0;
+  for (const Case& one : cases) {
+    CAPTURE(one.opened);
+    CHECK(line_called(lines_of(job, {0, -1}, one.opened), one.opened).figure == one.figure);
+    ++seen;
+  }
+  CHECK(seen == 11);
+  CHECK(!has_line(lines_of(job, {0, -1}), "total.3"));
+}
+
+TEST_CASE("the whole job's figures stand by a whole piece that is not alone, and give way first") {
+  const web::Solved two = web::solved(demo_job("marsh-lights"));
+  const Lines section = web::follow_lines(two, nullptr, {0, -1});
+  CHECK(line_called(section, "job_stitch_holes").figure == "6,916");
+  CHECK(line_called(section, "job_stitch_holes").rank == web::LineRank::whole_job);
+  CHECK(has_line(web::follow_lines(two, nullptr, {1, -1}), "job_sewing"));
+  CHECK(!has_line(web::follow_lines(two, nullptr, {0, 3}), "job_sewing"));
+  CHECK(!has_line(lines_of(panel_job(690, 1'420, "left"), {0, -1}), "job_sewing"));
+}
+
+TEST_CASE("a panel shows each row's points, and all of them with the corners once") {
+  const Lines lines = lines_of(panel_job(690, 1'420, "left"), {0, -1});
+  CHECK(line_called(lines, "points_hinge").figure == "30");
+  CHECK(line_called(lines, "points_top").figure == "15");
+  CHECK(line_called(lines, "points").figure == "58");
+  CHECK(line_called(lines, "points").sum.numbers.back() == "30 + 14 + 14 = 58");
 }
 
 TEST_CASE("a box shows whole lengths from 100 bare and anything else with one decimal") {

@@ -1,4 +1,7 @@
+#include <algorithm>
+#include <charconv>
 #include <cstddef>
+#include <optional>
 #include <utility>
 
 #include "engine/base/number_text.h"
@@ -8,162 +11,225 @@ namespace pouncemark::web {
 namespace {
 
 using Lines = std::vector<FollowLine>;
+using Rows = std::vector<const solve::Row*>;
 using solve::RowKind;
 
-void add(Lines& lines, std::string id, std::string label, std::string figure,
-         std::vector<std::string> sum, std::string unit = {}) {
-  FollowLine line;
-  line.id = std::move(id);
-  line.label = std::move(label);
-  line.figure = std::move(figure);
-  line.sum = std::move(sum);
-  line.unit = std::move(unit);
-  lines.push_back(std::move(line));
-}
+/// The slip of one place while it is made.
+struct Slip {
+  const Solved& now;
+  Place place;
+  Lines lines;
 
-std::string mm(Um um) { return short_mm_text(um, 3); }
+  const solve::Piece& piece() const {
+    return now.results.pieces[static_cast<std::size_t>(place.piece)];
+  }
+  Rows rows(RowKind kind) const { return rows_at(now.results, place, kind); }
 
-/// Points, holes or metres of several rows together.
-struct Together {
-  std::int64_t points = 0;
-  Um length_um = 0;
-  std::int64_t rows = 0;
+  FollowLine& add(std::string id, std::string label, solve::Sum sum, std::string unit = {}) {
+    FollowLine line;
+    line.id = std::move(id);
+    line.label = std::move(label);
+    line.figure = sum.figure;
+    line.unit = std::move(unit);
+    line.sum = std::move(sum);
+    lines.push_back(std::move(line));
+    return lines.back();
+  }
 };
 
-Together together(const std::vector<const solve::Row*>& rows) {
-  Together sum;
-  for (const solve::Row* row : rows) {
-    sum.points += solve::own_points(*row);
-    sum.length_um += row->run.length_um;
-    ++sum.rows;
+/// What an exact row leaves over, and at which end it lies.
+void add_left_over(Slip& slip, const solve::Row& row, job::LeftOver left_over) {
+  const Solved& now = slip.now;
+  if (left_over == job::LeftOver::extra_point && row.run.left_over_um > 0) {
+    slip.add("last_gap", "Last gap, at the top end",
+             solve::last_gap_sum(now.job, now.results, row));
+    return;
   }
-  return sum;
+  std::string label = "Left over";
+  if (row.run.left_over_um > 0) {
+    label += left_over == job::LeftOver::split ? ", half at each end" : ", at the top end";
+  }
+  slip.add("left_over", std::move(label), solve::left_over_sum(now.job, now.results, row));
 }
 
-std::string rows_words(std::int64_t rows) { return counted(rows, "row", "rows"); }
-
-void add_run(Lines& lines, const Solved& now, Place place, const solve::Row& row) {
-  const Um length = measured(now.job, now.results, place, Measure::length);
-  const std::string run = mm(row.run.length_um);
-  const std::string kept = mm(length) + " " + kMinus + " " + mm(row.run.first_um()) + " " + kMinus +
-                           " " + mm(length - row.run.last_um()) + " = " + run;
-  const std::string gaps = counted(row.run.gaps, "gap", "gaps");
-  const std::string asked = exact_mm_text(row.asked_um);
-  const bool exact = row.run.step_um != 0;
-  add(lines, "points", "Points in each row", count_text(row.run.points()),
-      {kept, run + " " + kDivide + " " + asked + (exact ? ": " : ", never wider: ") + gaps,
-       count_text(row.run.gaps) + " + 1 = " + count_text(row.run.points())});
-  add(lines, "spacing", "Spacing", mm_text(row.run.spacing_um(), 2),
-      exact ? std::vector<std::string>{"exactly as asked for, " + asked}
-            : std::vector<std::string>{kept, run + " " + kDivide + " " + gaps + " = " +
-                                                 mm_text(row.run.spacing_um(), 3)});
-  if (exact) {
-    add(lines, "left_over", "Left over", mm_text(row.run.left_over_um, 2),
-        {"what " + asked + " does not fill"});
-  }
-  add(lines, "first", "First point from datum", mm_text(row.run.first_um(), 1),
-      {"kept clear at the bottom end, " + mm(row.run.first_um())});
-  add(lines, "last", "Last point", mm_text(row.run.last_um(), 1),
-      {mm(row.run.first_um()) + " + " + run + " = " + mm(row.run.last_um())});
-}
-
-void add_stitches(Lines& lines, const std::vector<const solve::Row*>& rows, Um asked) {
-  const Together sum = together(rows);
-  if (sum.rows == 0) return;
+void add_staple_row(Slip& slip, const Rows& rows) {
   const solve::Row& row = *rows.front();
-  const std::string stitch = mm_text(row.run.spacing_um(), 3);
-  std::vector<std::string> holes;
-  if (sum.rows <= 2) {
-    holes = {mm(row.run.length_um) + " " + kDivide + " " + exact_mm_text(asked) +
-                 ", never longer: " + counted(row.run.gaps, "stitch", "stitches") + " of " + stitch,
-             rows_words(sum.rows) + " " + kTimes + " " + count_text(row.run.points()) + " = " +
-                 count_text(sum.points)};
-  } else {
-    holes = {"over " + rows_words(sum.rows) + ", shared holes counted once"};
+  const job::Job& job = slip.now.job;
+  const solve::Results& results = slip.now.results;
+  slip.add("points", rows.size() == 1 ? "Points in the row" : "Points in each row",
+           solve::points_sum(job, results, row));
+  if (row.run.gaps > 0) {
+    slip.add("spacing", "Spacing", solve::spacing_sum(job, results, row));
+    if (solve::is_clear_gap(job, row)) {
+      slip.add("clear_gap", "Clear gap", solve::clear_gap_sum(job, results, row));
+    }
   }
-  add(lines, "stitch_holes", "Stitch holes", count_text(sum.points), std::move(holes));
-  add(lines, "sewing", "Sewing", metres_text(sum.length_um, 2),
-      {rows_words(sum.rows) + ", " + mm(sum.length_um) + " together"}, "m");
+  if (row.run.step_um != 0) {
+    const job::Section& section = *section_at(job, results, slip.place);
+    const auto& sleeve = slip.piece().sleeves[static_cast<std::size_t>(slip.place.sleeve)];
+    add_left_over(slip, row, job::side_rows_of(section, sleeve.number).staple.left_over);
+  }
+  slip.add("first", "First point from datum", solve::first_sum(job, results, row));
+  slip.add("last", "Last point", solve::last_sum(job, results, row));
 }
 
-void add_pages(Lines& lines, const Solved& now, Place place, const std::string& label) {
-  const auto index = static_cast<std::size_t>(place.piece);
-  if (index >= now.a4_pages.size()) return;
-  add(lines, "pages", label, count_text(now.a4_pages[index]),
-      {"210 " + std::string(kTimes) + " 297, border 10, overlap 10", "every page of the piece"},
-      "pages");
+void add_blank(Slip& slip) {
+  const job::Job& job = slip.now.job;
+  const solve::Results& results = slip.now.results;
+  const auto& sleeve = slip.piece().sleeves[static_cast<std::size_t>(slip.place.sleeve)];
+  const int piece = slip.place.piece;
+  const bool is_one = sleeve.blank.count == 1;
+  slip.add("blank", is_one ? "Blank" : "Blanks, two leaves",
+           solve::blank_sum(job, results, piece, slip.place.sleeve));
+  if (!is_one) return;
+  const bool is_round = section_at(job, results, slip.place)->make == job::Make::round;
+  slip.add("fold", is_round ? "Flange line from the edge" : "Fold line from the edge",
+           solve::fold_sum(job, results, piece, slip.place.sleeve));
 }
 
-Lines sleeve_lines(const Solved& now, Place place) {
-  Lines lines;
-  const auto staples = rows_at(now.results, place, RowKind::staple);
+void add_stitches(Slip& slip) {
+  const Rows rows = slip.rows(RowKind::stitch);
+  if (rows.empty()) return;
+  slip.add("stitch_holes", "Stitch holes",
+           solve::points_together_sum(slip.now.job, slip.now.results, rows));
+  slip.add("sewing", "Sewing", solve::sewing_sum(rows), "m");
+}
+
+void add_pages(Slip& slip, std::string label) {
+  const auto index = static_cast<std::size_t>(slip.place.piece);
+  if (index >= slip.now.a4_pages.size()) return;
+  solve::Sum sum;
+  sum.figure = count_text(slip.now.a4_pages[index]);
+  sum.rule = "every page of the piece";
+  sum.numbers = {"210 " + std::string(kTimes) + " 297, border 10, overlap 10", sum.figure};
+  sum.source = "A4, ISO 216";
+  slip.add("pages", std::move(label), std::move(sum), "pages");
+}
+
+/// What all pieces come to, where there is another one.
+void add_whole_job(Slip& slip) {
+  const solve::Results& results = slip.now.results;
+  if (results.pieces.size() < 2) return;
+  const auto add = [&](std::string id, std::string label, solve::Total total, std::string unit) {
+    slip.add(std::move(id), std::move(label), solve::total_sum(results, total), std::move(unit))
+        .rank = LineRank::whole_job;
+  };
+  add("job_staples", "In the whole job, staples", solve::Total::staples, "");
+  add("job_stitch_holes", "In the whole job, holes", solve::Total::stitch_holes, "");
+  add("job_sewing", "In the whole job, sewing", solve::Total::sewing, "m");
+}
+
+void sleeve_lines(Slip& slip) {
+  const Rows staples = slip.rows(RowKind::staple);
+  if (!staples.empty()) add_staple_row(slip, staples);
+  add_blank(slip);
   if (!staples.empty()) {
-    add_run(lines, now, place, *staples.front());
-    const Together sum = together(staples);
-    add(lines, "staple_holes", "Staple holes", count_text(2 * sum.points),
-        {rows_words(sum.rows) + ", " + counted(sum.points, "staple", "staples"),
-         "2 legs " + std::string(kTimes) + " " + count_text(sum.points) + " = " +
-             count_text(2 * sum.points)});
+    slip.add("staple_holes", "Staple holes", solve::staple_holes_sum(staples));
   }
-  const Um stitch = measured(now.job, now.results, place, Measure::stitch);
-  add_stitches(lines, rows_at(now.results, place, RowKind::stitch), stitch);
-  const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
-  add_pages(lines, now, place,
-            piece.sleeves.size() == 1 ? "Full-face, A4" : "Full-face of section " + piece.code);
-  return lines;
+  add_stitches(slip);
+  const solve::Piece& piece = slip.piece();
+  const bool is_alone = piece.sleeves.size() == 1;
+  add_pages(slip, is_alone ? "Full-face, A4" : "Full-face of section " + piece.code);
+  if (is_alone) add_whole_job(slip);
 }
 
-Lines section_lines(const Solved& now, Place place) {
-  Lines lines;
-  std::int64_t side = 0;
-  std::int64_t lap = 0;
-  for (const solve::Row* row : rows_at(now.results, place, RowKind::stitch)) {
-    (row->place == solve::RowPlace::lap ? lap : side) += 1;
+/// The number after "total." or "middle.", as the index of a sleeve that is there.
+std::optional<int> sleeve_asked_for(const solve::Piece& piece, std::string_view opened,
+                                    std::string_view kind) {
+  if (opened.substr(0, kind.size()) != kind) return std::nullopt;
+  const std::string_view digits = opened.substr(kind.size());
+  int number = 0;
+  const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), number);
+  if (read.ptr != digits.data() + digits.size()) return std::nullopt;
+  for (std::size_t i = 0; i < piece.sleeves.size(); ++i) {
+    if (piece.sleeves[i].number + 1 == number) return static_cast<int>(i);
   }
-  const Together staples = together(rows_at(now.results, place, RowKind::staple));
-  const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
-  const std::string sleeves = count_text(static_cast<std::int64_t>(piece.sleeves.size()));
-  add(lines, "side_rows", "Side rows", count_text(side), {sleeves + " sleeves, 2 on each"});
-  add(lines, "joining_rows", "Joining rows", count_text(lap), {"one on each lap"});
-  add(lines, "staple_points", "Staple points", count_text(staples.points),
-      {"over " + rows_words(staples.rows)});
-  add_stitches(lines, rows_at(now.results, place, RowKind::stitch),
-               measured(now.job, now.results, place, Measure::stitch));
-  add_pages(lines, now, place, "Full-face, A4");
-  return lines;
+  return std::nullopt;
 }
 
-Lines panel_lines(const Solved& now, Place place) {
-  Lines lines;
-  for (const solve::Row* row : rows_at(now.results, place, RowKind::point)) {
-    const std::string gap = mm_text(row->run.spacing_um(), 2);
-    const auto edge = row->code.find(' ');
-    const std::string name = edge == std::string::npos ? row->code : row->code.substr(edge + 1);
-    add(lines, "points_" + name, with_capital(name + ", points"), count_text(row->run.points()),
-        {mm(row->run.length_um) + " " + kDivide + " " + exact_mm_text(row->asked_um) +
-             ", never wider: " + counted(row->run.gaps, "gap", "gaps"),
-         gap + " apart"});
-    add(lines, "apart_" + name, with_capital(name + ", apart"), gap,
-        {mm(row->run.length_um) + " " + kDivide + " " + count_text(row->run.gaps) + " = " + gap});
+/// A line that stands there only because it was asked for.
+void add_asked_for(Slip& slip, std::string_view opened) {
+  const job::Job& job = slip.now.job;
+  const solve::Results& results = slip.now.results;
+  const solve::Piece& piece = slip.piece();
+  const int at = slip.place.piece;
+  if (const auto total = sleeve_asked_for(piece, opened, "total.")) {
+    slip.add(std::string(opened), "Running total " + std::string(opened.substr(6)),
+             solve::running_total_sum(job, results, at, *total));
   }
-  add_stitches(lines, rows_at(now.results, place, RowKind::stitch),
-               measured(now.job, now.results, place, Measure::stitch));
-  add_pages(lines, now, place, "Full-face, A4");
-  return lines;
+  const auto lap = sleeve_asked_for(piece, opened, "middle.");
+  if (lap && *lap < static_cast<int>(piece.row_middles_um.size())) {
+    slip.add(std::string(opened), "Joining row right of " + std::string(opened.substr(7)),
+             solve::row_middle_sum(job, results, at, *lap));
+  }
 }
 
-Lines lines_of(const Solved& now, Place place) {
+void section_lines(Slip& slip, std::string_view opened) {
+  const job::Job& job = slip.now.job;
+  const solve::Results& results = slip.now.results;
+  const int piece = slip.place.piece;
+  const job::Section& section = *section_at(job, results, slip.place);
+  if (!section.missing.empty()) {
+    slip.add("sleeves", "Sleeves that are there", solve::sleeves_sum(job, results, piece));
+  }
+  slip.add("width", "Width", solve::width_sum(job, results, piece));
+  add_asked_for(slip, opened);
+  slip.add("likely", "Could end up", solve::likely_sum(job, results, piece));
+  slip.add("worst", "At worst", solve::worst_sum(job, results, piece));
+  slip.add("laps", "Laps of " + exact_mm_text(section.lap_um), solve::laps_sum(results, piece))
+      .rank = LineRank::more;
+  slip.add("side_rows", "Side rows", solve::side_rows_sum(results, piece));
+  slip.add("joining_rows", "Joining rows", solve::joining_rows_sum(results, piece));
+  const Rows staples = slip.rows(RowKind::staple);
+  if (!staples.empty()) {
+    slip.add("staple_points", "Staple points", solve::points_together_sum(job, results, staples));
+  }
+  add_stitches(slip);
+  add_pages(slip, "Full-face, A4");
+  add_whole_job(slip);
+}
+
+void panel_lines(Slip& slip) {
+  const job::Job& job = slip.now.job;
+  const solve::Results& results = slip.now.results;
+  const Rows rows = slip.rows(RowKind::point);
+  for (const solve::Row* row : rows) {
+    const std::string name = row->code.substr(slip.piece().code.size() + 1);
+    slip.add("points_" + name, with_capital(name + ", points"),
+             solve::points_sum(job, results, *row));
+    if (row->run.gaps > 0) {
+      slip.add("apart_" + name, with_capital(name + ", apart"),
+               solve::spacing_sum(job, results, *row));
+    }
+  }
+  if (!rows.empty()) {
+    slip.add("points", "Points in all", solve::points_together_sum(job, results, rows));
+  }
+  add_stitches(slip);
+  add_pages(slip, "Full-face, A4");
+  add_whole_job(slip);
+}
+
+Lines lines_of(const Solved& now, Place place, std::string_view opened) {
   if (now.results.pieces.empty()) return {};
-  if (panel_at(now.job, now.results, place) != nullptr) return panel_lines(now, place);
-  return place.sleeve < 0 ? section_lines(now, place) : sleeve_lines(now, place);
+  Slip slip{now, place, {}};
+  if (panel_at(now.job, now.results, place) != nullptr) {
+    panel_lines(slip);
+  } else if (place.sleeve < 0) {
+    section_lines(slip, opened);
+  } else {
+    sleeve_lines(slip);
+  }
+  return std::move(slip.lines);
 }
 
 }  // namespace
 
-std::vector<FollowLine> follow_lines(const Solved& now, const Solved* before, Place place) {
-  Lines lines = lines_of(now, place);
+std::vector<FollowLine> follow_lines(const Solved& now, const Solved* before, Place place,
+                                     std::string_view opened) {
+  Lines lines = lines_of(now, place, opened);
   if (before == nullptr || held_within(before->results, place) != place) return lines;
-  const Lines old = lines_of(*before, place);
+  const Lines old = lines_of(*before, place, opened);
   for (FollowLine& line : lines) {
     for (const FollowLine& was : old) {
       if (was.id == line.id && was.figure != line.figure) line.before = was.figure;

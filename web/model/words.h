@@ -1,8 +1,10 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
+#include "engine/solve/sums.h"
 #include "web/model/edits.h"
 #include "web/model/solved.h"
 
@@ -13,6 +15,8 @@ struct HeadlinePart {
   std::string words;
   bool large = false;
   bool changed = false;
+  std::string id = {};           ///< of the slip's line with its sum: "points"; empty: no figure
+  std::string short_words = {};  ///< where the sentence does not fit; empty: the same
 };
 
 /// What stands over the bench: the sentence with the large figures, and why.
@@ -27,18 +31,25 @@ Headline headline(const Solved& now, const Solved* before, Place place);
 /// The headline as one run of words, for the text mirror.
 std::string plain_words(const Headline& headline);
 
+/// What a line of the slip gives way to when there is no room for all.
+enum class LineRank { needed, more, whole_job };
+
 /// One line of the slip: label left, figure right, and the sum that opens below it.
 struct FollowLine {
-  std::string id;  ///< "points", "spacing": stable
+  std::string id;  ///< "points", "spacing", "total.5": stable
   std::string label;
   std::string figure;
-  std::string unit;  ///< "m", "sheets", "left over"; empty for millimetres and counts
-  std::vector<std::string> sum;
+  std::string unit;  ///< "m", "pages"; empty for millimetres and counts
+  solve::Sum sum;
   std::string before;  ///< the figure before the last action where it was another; else empty
+  LineRank rank = LineRank::needed;
 };
 
-/// What follows for the place.
-std::vector<FollowLine> follow_lines(const Solved& now, const Solved* before, Place place);
+/// What follows for the place. `opened` is the id of a line that was asked for: of those that do
+/// not always stand there ("total.5", the running total to sleeve number 5; "middle.5", to the
+/// middle of the lap at that sleeve's right) that one does.
+std::vector<FollowLine> follow_lines(const Solved& now, const Solved* before, Place place,
+                                     std::string_view opened = {});
 
 /// A figure as a box shows it: whole lengths from 100 up bare ("2300"), else one decimal ("18.0").
 std::string box_text(Um um);

@@ -1,8 +1,12 @@
 #include <algorithm>
 #include <cstddef>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
 
-#include "engine/base/number_text.h"
 #include "web/model/words.h"
+#include "web/panels/findings_list.h"
 #include "web/panels/page.h"
 #include "web/widgets/slip.h"
 #include "web/widgets/tag.h"
@@ -10,176 +14,28 @@
 namespace pouncemark::web {
 namespace {
 
-TagKind kind_of(solve::Severity severity) {
-  if (severity == solve::Severity::stop) return TagKind::stop;
-  return severity == solve::Severity::warn ? TagKind::warn : TagKind::note;
+constexpr std::string_view kSlip = "slip.";
+constexpr std::string_view kMore = "slip.more";
+
+/// The id of the slip's line whose sum is open; empty where it is a finding's or none is.
+std::string_view opened_line(const Page& page) {
+  const std::string_view open = page.state.open_sum;
+  return open.substr(0, kSlip.size()) == kSlip ? open.substr(kSlip.size()) : std::string_view();
 }
 
-/// Findings of the piece on the bench first, then the others, in their own order.
-std::vector<const solve::Finding*> nearest_first(const Page& page) {
-  const solve::Results& results = page.bench.now().results;
-  const int here = page.bench.place().piece;
-  std::vector<const solve::Finding*> found;
-  for (const bool near : {true, false}) {
-    for (const solve::Finding& finding : results.findings) {
-      if ((finding.piece == here) == near) found.push_back(&finding);
-    }
-  }
-  return found;
+std::vector<FollowLine> lines_that_follow(const Page& page) {
+  return follow_lines(page.bench.now(), page.bench.before(), page.bench.place(), opened_line(page));
 }
 
-std::vector<SlipLine> slip_lines(const Page& page) {
-  std::vector<SlipLine> lines;
-  const auto follows = follow_lines(page.bench.now(), page.bench.before(), page.bench.place());
-  for (const FollowLine& line : follows) {
-    lines.push_back({"slip." + line.id, line.label, line.figure, line.unit, line.before, line.sum});
-  }
-  return lines;
-}
-
-/// The sentence without the figure it begins with: that stands large before it.
-std::string after_figure(const solve::Finding& finding) {
-  const std::string lead = finding.figure + " ";
-  if (finding.figure.empty() || finding.sentence.rfind(lead, 0) != 0) return finding.sentence;
-  return finding.sentence.substr(lead.size());
-}
-
-void open_or_close(Page& page, const std::string& id) {
-  page.later(
-      [&state = page.state, id] { state.open_sum = state.open_sum == id ? std::string() : id; });
-}
-
-/// How far the sentence stands in beside its figure; 0: a long figure has a line of its own.
-float figure_indent(const Page& page, const solve::Finding& finding, float width) {
-  if (finding.figure.empty()) return 0;
-  const float figure = page.brush.width_of(finding.figure, Role::figure, true) + 12;
-  return figure > width * 0.4f ? 0 : figure;
-}
-
-/// One finding in full: tag, place, figure first, sentence, what to change, and its sum when asked.
-float whole_finding(Page& page, const solve::Finding& finding, const std::string& id, Area area) {
-  const Brush& brush = page.brush;
-  const TagKind kind = kind_of(finding.severity);
-  const float tag_right = tag(brush, {area.left, area.top}, kind);
-  const float middle = area.top + tag_height() / 2 + brush.rise(Role::second_line) / 2;
-  brush.words({tag_right + 10, middle}, finding.place, {Role::second_line, false, kInk});
-  float y = area.top + tag_height() + brush.pitch(Role::text);
-  const Ink figure_ink{Role::figure, true, tag_colour(kind)};
-  const float indent = figure_indent(page, finding, area.width());
-  if (indent == 0 && !finding.figure.empty()) {
-    y = brush.paragraph({area.left, y + 1}, finding.figure, area.width(), figure_ink);
-  } else if (indent > 0) {
-    brush.words({area.left, y + 1}, finding.figure, figure_ink);
-  }
-  const float left = area.left + indent;
-  y = brush.paragraph({left, y}, after_figure(finding), area.right - left, {});
-  if (!finding.change.empty()) {
-    y = brush.paragraph({left, y}, finding.change, area.right - left, {Role::text, false, kSoft});
-  }
-  const bool is_open = page.state.open_sum == id;
-  if (is_open && !finding.sum.empty()) {
-    const float top = y - brush.rise(Role::second_line) - 6;
-    y = brush.paragraph({area.left + 14, y}, finding.sum, area.width() - 14,
-                        {Role::second_line, false, kInk});
-    brush.fill({area.left, top, area.left + 4, y - brush.pitch(Role::second_line) + 6}, kInk);
-  }
-  const Area whole = {area.left, area.top, area.right, y - brush.pitch(Role::text) + 8};
-  const Touch touch = page.hand.touch(id, whole, finding.sentence);
-  if (touch.over && !is_open && !finding.sum.empty()) {
-    const float base = y - brush.pitch(Role::text) + 5;
-    brush.line({left, base}, {area.right, base}, kPale, 1);
-  }
-  focus_ring(brush, page.hand, whole, touch.focused);
-  if (touch.clicked && !finding.sum.empty()) open_or_close(page, id);
-  return whole.bottom + 10;
-}
-
-/// A finding on one line: the tag and its sentence as far as it goes.
-float short_finding(Page& page, const solve::Finding& finding, const std::string& id, Area area) {
-  const Brush& brush = page.brush;
-  brush.line({area.left, area.top - 4}, {area.right, area.top - 4}, kPale, 1);
-  const float x = tag(brush, {area.left, area.top + 2}, kind_of(finding.severity)) + 10;
-  const float base = area.top + 2 + tag_height() / 2 + brush.rise(Role::text) / 2;
-  const std::string words =
-      finding.figure.empty() ? finding.sentence : finding.figure + " " + after_figure(finding);
-  const auto lines = broken(brush, words, area.right - x - 18, Role::text, false);
-  if (!lines.empty()) {
-    const bool cut = lines.size() > 1;
-    brush.words({x, base}, cut ? lines.front() + " \xE2\x80\xA6" : lines.front(), {});
-  }
-  const Area whole = {area.left, area.top - 2, area.right, area.top + tag_height() + 6};
-  const Touch touch = page.hand.touch(id, whole, words);
-  focus_ring(brush, page.hand, whole, touch.focused);
-  if (touch.clicked) open_or_close(page, id);
-  return area.top + tag_height() + 14;
-}
-
-std::string finding_id(std::size_t index) { return "finding." + std::to_string(index); }
-
-/// Change all, back to the section's own figure: offered only where a sleeve's ends differ.
-float end_remedies(Page& page, Area area) {
-  const Solved& now = page.bench.now();
-  const Place place = page.bench.place();
-  if (!ends_differ_from_section(now.job, now.results, place) || page.bench.is_moving()) {
-    return area.top;
-  }
-  const job::Section* section = section_at(now.job, now.results, place);
-  const std::string all = "Change all " + std::to_string(section->count);
-  const std::string back = "Back to " + exact_mm_text(section->side_rows.staple.kept_clear_um[0]);
-  const float height = button_height();
-  const float wide = button_width(page.brush, all, false);
-  if (button(page.brush, page.hand, "remedy.all", area_at(area.left, area.top, wide, height),
-             all)) {
-    page.later([&bench = page.bench, place] {
-      const Solved& solved = bench.now();
-      bench.edit(with_ends_of_all(solved.job, solved.results, place),
-                 "Gave all sleeves the ends of " + name_of(solved.results, place));
-    });
-  }
-  const Area second =
-      area_at(area.left + wide + 8, area.top, button_width(page.brush, back, false), height);
-  if (button(page.brush, page.hand, "remedy.back", second, back)) {
-    page.later([&bench = page.bench, place] {
-      const Solved& solved = bench.now();
-      const Um um =
-          section_at(solved.job, solved.results, place)->side_rows.staple.kept_clear_um[0];
-      const Um was = measured(solved.job, solved.results, place, Measure::kept_clear_bottom);
-      bench.edit(
-          with_measure(solved.job, solved.results, place, Measure::kept_clear_bottom, um),
-          action_words(solved.job, solved.results, place, Measure::kept_clear_bottom, was, um));
-    });
-  }
-  return area.top + height + 14;
-}
-
-/// Height of a finding's words, for knowing whether it fits.
-float words_height(const Page& page, const solve::Finding& finding, float width) {
-  const float left = figure_indent(page, finding, width);
-  const float own_line = left == 0 && !finding.figure.empty() ? page.brush.pitch(Role::figure) : 0;
-  const auto lines =
-      broken(page.brush, after_figure(finding), width - left, Role::text, false).size() +
-      broken(page.brush, finding.change, width - left, Role::text, false).size();
-  return own_line + static_cast<float>(lines) * page.brush.pitch(Role::text);
-}
-
-void findings(Page& page, Area area) {
-  area.top = end_remedies(page, area);
-  const auto found = nearest_first(page);
-  if (found.empty()) {
-    page.brush.words({area.left, area.top + 20}, "Nothing found that stands in the way.", {});
-    return;
-  }
-  page.brush.start_window({area.left - 6, area.top - 8, area.right + 6, area.bottom});
-  std::size_t index = 0;
-  for (; index < found.size() && area.top + tag_height() + 8 <= area.bottom; ++index) {
-    const std::string id = finding_id(index);
-    const bool whole = index < 2 || page.state.open_sum == id;
-    const float room = area.bottom - area.top;
-    const float needs = tag_height() + words_height(page, *found[index], area.width()) + 14;
-    area.top = whole && needs <= room ? whole_finding(page, *found[index], id, area)
-                                      : short_finding(page, *found[index], id, area);
-  }
-  page.brush.end_window();
+SlipLine slip_line(const FollowLine& line) {
+  SlipLine set;
+  set.id = std::string(kSlip) + line.id;
+  set.label = line.label;
+  set.figure = line.figure;
+  set.unit = line.unit;
+  set.before = line.before;
+  set.sum = {line.sum.rule, line.sum.numbers, line.sum.source};
+  return set;
 }
 
 SlipLook slip_look(const Page& page) {
@@ -192,13 +48,111 @@ SlipLook slip_look(const Page& page) {
   return look;
 }
 
-void full_slip(Page& page, const Area& area) {
-  const auto lines = slip_lines(page);
-  const SlipLook look = slip_look(page);
+void drop(const Page& page, LineRank rank, std::vector<FollowLine>* lines) {
+  const std::string_view open = opened_line(page);
+  lines->erase(
+      std::remove_if(lines->begin(), lines->end(),
+                     [&](const FollowLine& line) { return line.rank == rank && line.id != open; }),
+      lines->end());
+}
+
+/// Height of the slip's sum that is open.
+float open_sum_height(const Page& page, float width, const std::vector<FollowLine>& lines) {
+  for (const FollowLine& line : lines) {
+    if (line.id != opened_line(page)) continue;
+    SlipLook look;
+    look.open_sum = page.state.open_sum;
+    return slip_height(page.brush, width, {slip_line(line)}, look) -
+           slip_height(page.brush, width, {slip_line(line)}, {});
+  }
+  return 0;
+}
+
+/// Lines that can be spared go where they would take the findings' room or that of an open sum,
+/// those of the whole job first; the lines stand closer before one goes.
+void spare_lines(const Page& page, const Area& area, float wanted, std::vector<FollowLine>* lines,
+                 SlipLook* look) {
+  const float least = text_size() == TextSize::large ? 36.0f : 30.0f;
+  const float sum = open_sum_height(page, area.width(), *lines);
+  const float head = slip_height(page.brush, area.width(), {}, *look);
+  // An open sum may push the findings down to one line.
+  const float below = std::max(wanted, std::min(wanted, tag_height() + 14) + sum);
+  const float room = area.height() - head - below;
+  const auto count = [lines] { return static_cast<float>(lines->size()); };
+  for (const LineRank rank : {LineRank::whole_job, LineRank::more}) {
+    if (room < least * count()) drop(page, rank, lines);
+  }
+  if (!lines->empty()) look->line_height = std::clamp(room / count(), least, look->line_height);
+}
+
+/// Where even that is too much the slip shows a part of its lines, and one more that leads on.
+std::vector<SlipLine> part_of(const Page& page, const Area& area, std::vector<SlipLine> lines,
+                              const SlipLook& look) {
+  if (slip_height(page.brush, area.width(), lines, look) <= area.height() + 1) return lines;
+  const auto is_open = [&](const SlipLine& line) { return line.id == look.open_sum; };
+  const auto open = std::find_if(lines.begin(), lines.end(), is_open);
+  float fixed = slip_height(page.brush, area.width(), {}, look);
+  if (open != lines.end()) {
+    fixed += slip_height(page.brush, area.width(), {*open}, look) - fixed - look.line_height;
+  }
+  const auto whole =
+      static_cast<std::size_t>(std::max((area.height() - fixed) / look.line_height, 2.0f));
+  std::size_t first = std::min(page.state.first_follow, lines.size() - 1);
+  if (open != lines.end()) {
+    const auto at = static_cast<std::size_t>(open - lines.begin());
+    if (at < first || at + 1 >= first + whole) first = at;
+  }
+  std::vector<SlipLine> part;
+  for (std::size_t i = first; i < lines.size() && i < first + whole - 1; ++i) {
+    part.push_back(std::move(lines[i]));
+  }
+  SlipLine more;
+  more.id = std::string(kMore);
+  more.label = "More lines";
+  more.figure = std::to_string(lines.size() - part.size());
+  part.push_back(std::move(more));
+  return part;
+}
+
+/// The next part of the lines; after the last the first again.
+void lead_on(Page& page, std::size_t shown, std::size_t all) {
+  page.later([&state = page.state, shown, all] {
+    state.open_sum.clear();
+    state.first_follow = state.first_follow + shown < all ? state.first_follow + shown : 0;
+  });
+}
+
+constexpr float kBelowSlip = 18;
+
+/// The slip, and what was found beside it in an area of its own, or below it.
+void full_slip(Page& page, const Area& area, const Area* beside) {
+  auto follows = lines_that_follow(page);
+  SlipLook look = slip_look(page);
+  const float wanted = beside == nullptr ? wanted_by_findings(page, area.width()) + kBelowSlip : 0;
+  spare_lines(page, area, wanted, &follows, &look);
+  std::vector<SlipLine> lines;
+  for (const FollowLine& line : follows) lines.push_back(slip_line(line));
+  const std::size_t all = lines.size();
+  lines = part_of(page, area, std::move(lines), look);
   const std::string pressed = slip(page.brush, page.hand, area, lines, look);
-  if (!pressed.empty()) open_or_close(page, pressed);
-  const float height = slip_height(page.brush, lines, look);
-  findings(page, {area.left, area.top + height + 18, area.right, area.bottom});
+  if (pressed == kMore) {
+    lead_on(page, lines.size() - 1, all);
+  } else if (!pressed.empty()) {
+    open_or_close_sum(page, pressed);
+  }
+  if (beside != nullptr) return findings_list(page, *beside);
+  const float height = slip_height(page.brush, area.width(), lines, look);
+  findings_list(page, {area.left, area.top + height + kBelowSlip, area.right, area.bottom});
+}
+
+/// All that follows over the bench, with what was found at its right.
+void slip_over_bench(Page& page) {
+  const Area& middle = page.layout.middle;
+  constexpr float kMostWide = 560;
+  const float width = std::min(middle.width() * 0.56f, kMostWide);
+  Area beside = middle;
+  beside.left += width + 2 * kPageEdge;
+  full_slip(page, {middle.left, middle.top, middle.left + width, middle.bottom}, &beside);
 }
 
 /// One changed figure in the tray; gives the next left edge.
@@ -215,9 +169,49 @@ float tray_figure(Page& page, const SlipLine& line, float x, const Area& tray) {
   }
   std::string label = line.label;
   if (changed) label += ", was " + line.before;
-  const float wide = brush.words({x, tray.bottom - 11}, label, {});
-  page.hand.note(line.id, {x, tray.top, x + std::max(width, wide), tray.bottom}, label);
-  return x + std::max(width, wide) + 28;
+  const float wide = std::max(width, brush.words({x, tray.bottom - 11}, label, {}));
+  if (!page.state.shows_all_follows) {
+    const Area area = {x - 6, tray.top + 4, x + wide + 6, tray.bottom - 4};
+    const Touch touch = page.hand.touch("tray." + line.id, area, spoken(line));
+    if (touch.over && !changed) brush.line({x, base + 7}, {x + width, base + 7}, kInk, 1.5f);
+    focus_ring(brush, page.hand, area.inset(4), touch.focused);
+    if (touch.clicked || (touch.focused && page.hand.sum_key())) open_or_close_sum(page, line.id);
+  }
+  return x + wide + 28;
+}
+
+/// Changed figures first, then those the headline does not tell already.
+std::vector<SlipLine> tray_lines(const Page& page) {
+  const Bench& bench = page.bench;
+  std::vector<FollowLine> follows = lines_that_follow(page);
+  const Headline told = headline(bench.now(), bench.before(), bench.place());
+  const auto rank = [&told](const FollowLine& line) {
+    if (!line.before.empty()) return 0;
+    const auto tells = [&line](const HeadlinePart& part) { return part.id == line.id; };
+    return std::any_of(told.parts.begin(), told.parts.end(), tells) ? 2 : 1;
+  };
+  std::stable_sort(follows.begin(), follows.end(),
+                   [&rank](const FollowLine& a, const FollowLine& b) { return rank(a) < rank(b); });
+  std::vector<SlipLine> lines;
+  for (const FollowLine& line : follows) lines.push_back(slip_line(line));
+  return lines;
+}
+
+/// The nearest finding in the tray, as far as there is room.
+void tray_finding(Page& page, const solve::Finding& finding, const Area& area) {
+  const Brush& brush = page.brush;
+  const TagKind kind = kind_of(finding.severity);
+  const float right = tag(brush, {area.left, area.top + 12}, kind);
+  brush.words({right + 12, area.top + 12 + tag_height() / 2 + brush.rise(Role::figure) / 2},
+              finding.figure, {Role::figure, true, tag_colour(kind)});
+  const auto words = broken(brush, finding.place, area.width(), Role::text, false);
+  if (!words.empty()) brush.words({area.left, area.bottom - 11}, words.front(), {});
+  if (page.state.shows_all_follows) return;
+  const Touch touch = page.hand.touch("tray.finding", area, finding.sentence);
+  focus_ring(brush, page.hand, area.inset(4), touch.focused);
+  if (touch.clicked || (touch.focused && page.hand.sum_key())) {
+    open_or_close_sum(page, "finding.0");
+  }
 }
 
 void tray(Page& page) {
@@ -232,10 +226,7 @@ void tray(Page& page) {
   if (button(brush, page.hand, "tray.all", more, open ? "Back to the bench" : "All that follows")) {
     page.later([&state = page.state] { state.shows_all_follows = !state.shows_all_follows; });
   }
-  auto lines = slip_lines(page);
-  std::stable_sort(lines.begin(), lines.end(), [](const SlipLine& a, const SlipLine& b) {
-    return !a.before.empty() && b.before.empty();
-  });
+  const auto lines = tray_lines(page);
   const auto found = nearest_first(page);
   const float tag_width = found.empty() ? 0.0f : 250.0f;
   float x = tray.left + 16;
@@ -247,23 +238,14 @@ void tray(Page& page) {
     brush.line({x - 14, tray.top + 12}, {x - 14, tray.bottom - 12}, kPale, 1);
   }
   if (found.empty() || x + 180 > more.left) return;
-  const float right = tag(brush, {x, tray.top + 12}, kind_of(found.front()->severity));
-  brush.words({right + 12, tray.top + 12 + tag_height() / 2 + brush.rise(Role::figure) / 2},
-              found.front()->figure,
-              {Role::figure, true, tag_colour(kind_of(found.front()->severity))});
-  const auto words = broken(brush, found.front()->place, more.left - x - 12, Role::text, false);
-  if (!words.empty()) brush.words({x, tray.bottom - 11}, words.front(), {});
+  tray_finding(page, *found.front(), {x, tray.top, more.left - 12, tray.bottom});
 }
 
 }  // namespace
 
 void follows_panel(Page& page) {
-  if (!page.layout.is_compact) return full_slip(page, page.layout.follows);
-  if (page.state.shows_all_follows) {
-    const Area& middle = page.layout.middle;
-    const float width = std::min(middle.width(), 560.0f);
-    full_slip(page, {middle.left, middle.top, middle.left + width, middle.bottom});
-  }
+  if (!page.layout.is_compact) return full_slip(page, page.layout.follows, nullptr);
+  if (page.state.shows_all_follows) slip_over_bench(page);
   tray(page);
 }
 

@@ -74,23 +74,65 @@ float face_switch(Page& page, float right, float top) {
   return first.left;
 }
 
+void open_or_close_sum(Page& page, const std::string& slip_id) {
+  const bool has_tray = page.layout.is_compact;
+  page.later([&state = page.state, slip_id, has_tray] {
+    const bool is_open = state.open_sum == slip_id && (!has_tray || state.shows_all_follows);
+    state.open_sum = is_open ? std::string() : slip_id;
+    if (has_tray && !is_open) state.shows_all_follows = true;
+  });
+}
+
+void figure_on_bench(Page& page, const FigureOnBench& figure) {
+  const Area& area = figure.area;
+  const Touch touch = page.hand.touch(figure.place, area, figure.words);
+  const bool is_open = page.state.open_sum == figure.slip_id;
+  if (touch.over || is_open) {
+    page.brush.line({area.left, area.bottom}, {area.right, area.bottom}, kInk, is_open ? 3 : 1.5f);
+  }
+  focus_ring(page.brush, page.hand, area, touch.focused);
+  if (touch.clicked || (touch.focused && page.hand.sum_key())) {
+    open_or_close_sum(page, figure.slip_id);
+  }
+}
+
+namespace {
+
+/// The sentence in full where it fits, else its shorter words.
+void fit(const Brush& brush, float room, Headline* line) {
+  float width = 0;
+  for (const HeadlinePart& part : line->parts) {
+    width += brush.width_of(part.words, part.large ? Role::headline : Role::verb, part.large);
+  }
+  if (width <= room) return;
+  for (HeadlinePart& part : line->parts) {
+    if (!part.short_words.empty()) part.words = part.short_words;
+  }
+}
+
+}  // namespace
+
 void headline_words(Page& page, Spot base, float limit, bool with_why) {
   Headline line = headline(page.bench.now(), page.bench.before(), page.bench.place());
+  const Brush& brush = page.brush;
   const std::string whole = plain_words(line);
-  float width = 0;
-  for (const HeadlinePart& part : line.parts) {
-    width += page.brush.width_of(part.words, part.large ? Role::headline : Role::verb, part.large);
-  }
-  if (base.x + width > limit && line.parts.size() == 4) line.parts[1].words = ", ";
+  fit(brush, std::min(limit, page.layout.middle.right) - base.x, &line);
   float x = base.x;
   for (const HeadlinePart& part : line.parts) {
     const Role role = part.large ? Role::headline : Role::verb;
-    x += page.brush.words({x, base.y}, part.words, {role, part.large, part.changed ? kPen : kInk});
+    const float wide =
+        brush.words({x, base.y}, part.words, {role, part.large, part.changed ? kPen : kInk});
+    if (!part.id.empty()) {
+      const Area area = {x, base.y - brush.rise(role) - 6, x + wide, base.y + 6};
+      figure_on_bench(
+          page, {"figure." + part.id, "slip." + part.id, area, part.words + ", show the sum"});
+    }
+    x += wide;
   }
   page.hand.note("headline", {base.x, base.y - 30, x, base.y + 6}, whole);
   if (with_why) {
-    page.brush.words({base.x, base.y + page.brush.pitch(Role::text) + 3}, line.because,
-                     {Role::text, false, kSoft});
+    brush.words({base.x, base.y + brush.pitch(Role::text) + 3}, line.because,
+                {Role::text, false, kSoft});
   }
 }
 

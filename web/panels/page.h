@@ -36,8 +36,9 @@ struct PageState {
   bool is_face_down = false;
   bool shows_all_follows = false;  ///< the slip drawn over the bench where there is only a tray
   Drag drag;
-  float drag_px_per_mm = 1;     ///< the close-ups keep their size while an end is moved
-  std::size_t first_guide = 0;  ///< first line shown of the list of guides
+  float drag_px_per_mm = 1;      ///< the close-ups keep their size while an end is moved
+  std::size_t first_follow = 0;  ///< first line shown of a slip too long for its column
+  std::size_t first_guide = 0;   ///< first line shown of the list of guides
   PaperChoice paper;
   CountedSheets counted;
   std::string print_sentence;               ///< why the last guide asked for was not printed
@@ -94,6 +95,22 @@ void headline_words(Page& page, Spot base, float limit, bool with_why);
 
 /// The switch FRONT and FACE DOWN, its right edge at `right`; gives its left edge.
 float face_switch(Page& page, float right, float top);
+
+/// Opens the sum of a line of the slip, or closes it when it is the open one; where there is only
+/// a tray, all that follows comes over the bench to show it.
+void open_or_close_sum(Page& page, const std::string& slip_id);
+
+/// A figure on the bench whose sum stands in the slip.
+struct FigureOnBench {
+  std::string place;    ///< its own name: "figure.points"
+  std::string slip_id;  ///< the line of the slip: "slip.points"
+  Area area;            ///< where it is set
+  std::string words;    ///< what it is called aloud
+};
+
+/// The figure, already set in its place, is to be pressed: then, or on S while it has the focus,
+/// its sum opens in the slip.
+void figure_on_bench(Page& page, const FigureOnBench& figure);
 
 /// A measure of what lies on the bench, in its box.
 struct MeasureBox {

@@ -34,7 +34,7 @@ void sleeves(Page& page, const solve::Piece& piece, const Across& across, float 
     brush.fill({across.x(sleeve.left_um + kIn), y + 1,
                 across.x(sleeve.left_um + sleeve.width_um - kIn), bottom - 1},
                kCloth);
-    const std::string number = std::to_string(i + 1);
+    const std::string number = std::to_string(sleeve.number + 1);
     const float x = across.x(sleeve.left_um + sleeve.width_um / 2);
     const float half = brush.width_of(number, Role::text, true) / 2;
     if (x - half < number_free_from) continue;
@@ -69,10 +69,18 @@ void totals(Page& page, const solve::Piece& piece, const Across& across, float y
     const bool clash =
         x - half < free_from[line] ||
         (!last && x + half > across.x(piece.width_um) - end_width - 8 && line == (count - 1) % 2);
-    brush.line({x, y}, {x, y + kBandHeight + (clash && !last ? 6.0f : 12 + low)}, kSheetEdge, 1.8f);
+    // The tick of a low figure stops short of the last one where that stands above it.
+    const bool is_short = (clash && !last) || (line == 0 && (count - 1) % 2 == 1 &&
+                                               x > across.x(piece.width_um) - end_width - 4);
+    brush.line({x, y}, {x, y + kBandHeight + (is_short ? 6.0f : 12 + low)}, kSheetEdge, 1.8f);
     if (clash && !last) continue;
     const float base = y + kBandHeight + 14 + low + brush.rise(Role::text);
     brush.words({x, base}, figure, {Role::text, last, kInk, last ? Side::right : Side::middle});
+    const float mid = last ? x - half : x;
+    const Area area = {mid - half, base - brush.rise(Role::text) - 4, mid + half, base + 4};
+    const std::string number = std::to_string(piece.sleeves[i].number + 1);
+    figure_on_bench(page, {"figure.total." + number, "slip.total." + number, area,
+                           "running total " + number + ", " + figure});
     free_from[line] = x + half + 8;
   }
 }
@@ -98,10 +106,23 @@ void could_be_out(Page& page, const solve::Piece& piece, const Across& across, f
   brush.line({right, y - room - 4}, {right, y + room + 4}, kInk, 2.5f);
   const float base = y + room + 8 + brush.rise(Role::text);
   brush.words({left, base}, "could be out by", {});
-  const std::string worst = std::string(", at worst ") + kPlusMinus + mm_text(piece.worst_um, 1);
-  const std::string likely = kPlusMinus + mm_text(piece.likely_um, 1);
-  const float width = brush.words({right, base}, worst, {Role::text, false, kInk, Side::right});
-  brush.words({right - width, base}, likely, {Role::text, true, kInk, Side::right});
+  const auto figure = [&](float end, Um um, bool bold) {
+    const std::string words = kPlusMinus + mm_text(um, 1);
+    return end - brush.words({end, base}, words, {Role::text, bold, kInk, Side::right});
+  };
+  const float worst = figure(right, piece.worst_um, false);
+  const float between =
+      worst - brush.words({worst, base}, ", at worst ", {Role::text, false, kInk, Side::right});
+  const float likely = figure(between, piece.likely_um, true);
+  const float over = base - brush.rise(Role::text) - 4;
+  figure_on_bench(page, {"figure.out_likely",
+                         "slip.likely",
+                         {likely, over, between, base + 4},
+                         "could be out by, likely"});
+  figure_on_bench(page, {"figure.out_worst",
+                         "slip.worst",
+                         {worst, over, right, base + 4},
+                         "could be out by, at worst"});
 }
 
 }  // namespace

@@ -25,6 +25,7 @@ void Hand::begin_frame(float ratio) {
            (ImGui::IsKeyPressed(ImGuiKey_DownArrow) ? 1 : 0);
   tab_ = ImGui::IsKeyPressed(ImGuiKey_Tab, false) ? (shift_ ? -1 : 1) : 0;
   turn_ = !is_typing_ && !ctrl_ && ImGui::IsKeyPressed(ImGuiKey_F, false);
+  sum_ = !is_typing_ && !ctrl_ && ImGui::IsKeyPressed(ImGuiKey_S, false);
   digit_ = 0;
   for (int digit = 1; digit <= 9; ++digit) {
     const auto key = static_cast<ImGuiKey>(ImGuiKey_0 + digit);

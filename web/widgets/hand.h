@@ -53,6 +53,8 @@ class Hand {
   bool tab() const { return tab_ != 0; }
   /// F was pressed while nothing was being typed: turns the piece over.
   bool turn_key() const { return turn_; }
+  /// S was pressed while nothing was being typed: shows the sum of the figure that has the focus.
+  bool sum_key() const { return sum_; }
   int arrow_up() const { return arrow_; }  ///< +1 up, -1 down, 0 neither
   bool is_typing() const { return is_typing_; }
   void set_typing(bool typing) { is_typing_next_ = typing; }
@@ -76,6 +78,7 @@ class Hand {
   int arrow_ = 0;
   int tab_ = 0;
   bool turn_ = false;
+  bool sum_ = false;
   bool is_typing_ = false;
   bool is_typing_next_ = false;
   bool covered_ = false;

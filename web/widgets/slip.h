@@ -8,6 +8,14 @@
 
 namespace pouncemark::web {
 
+/// How a figure was worked out: in words, in numbers, and where they come from. A number followed
+/// by the word "assumed" is shown as such.
+struct SlipSum {
+  std::string rule;
+  std::vector<std::string> numbers;
+  std::string source;
+};
+
 /// One ruled line of a slip.
 struct SlipLine {
   std::string id;  ///< "slip.points"
@@ -15,7 +23,7 @@ struct SlipLine {
   std::string figure;
   std::string unit;
   std::string before;  ///< empty: unchanged
-  std::vector<std::string> sum;
+  SlipSum sum;
 };
 
 struct SlipLook {
@@ -26,8 +34,17 @@ struct SlipLook {
   float line_height = 36;
 };
 
-/// Height the slip takes with these lines.
-float slip_height(const Brush& brush, const std::vector<SlipLine>& lines, const SlipLook& look);
+/// Height the slip takes with these lines at this width.
+float slip_height(const Brush& brush, float width, const std::vector<SlipLine>& lines,
+                  const SlipLook& look);
+
+/// A sum as it opens below its figure: a thick bar at the left, then rule, numbers and source.
+float sum_height(const Brush& brush, const SlipSum& sum, float width);
+void draw_sum(const Brush& brush, const SlipSum& sum, Spot upper_left, float width);
+
+/// The line, and a sum, as one run of words for the text mirror.
+std::string spoken(const SlipLine& line);
+std::string spoken(const SlipSum& sum);
 
 /// A slip of paper with results, nothing to edit: label left, figure right, before → after where it
 /// changed. Gives the id of the line that was pressed, or empty.
