@@ -1,5 +1,6 @@
 #include "web/model/bench.h"
 
+#include "tests/support/jobs.h"
 #include "web/model/edits.h"
 #include "web/model/words.h"
 
@@ -131,4 +132,22 @@ TEST_CASE("margins that meet give a sentence with the figures and no row") {
   CHECK(headline_of(bench) == "No staple row");
   CHECK(web::headline(bench.now(), nullptr, bench.place()).because ==
         "35 long, 18 + 18 kept clear: no room for a row");
+}
+
+TEST_CASE("a sleeve marked missing leaves the bench for its neighbour; undo stays with that one") {
+  web::Bench bench;
+  CHECK(bench.open("a.json", tests::demo_text("marsh-lights")));
+  const std::string bytes = bench.file_bytes();
+  bench.go({0, 4});
+  job::Job job = bench.now().job;
+  job.sections[0].missing = {"1-05"};
+  bench.edit(job, "marked");
+  CHECK(web::sleeve_at(bench.now().results, bench.place())->code == "1-06");
+  CHECK(bench.before() == nullptr);
+  bench.go({0, -1});
+  CHECK(bench.before() != nullptr);
+  bench.go({0, 4});
+  bench.undo();
+  CHECK(bench.file_bytes() == bytes);
+  CHECK(web::sleeve_at(bench.now().results, bench.place())->code == "1-06");
 }

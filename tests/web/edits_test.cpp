@@ -1,6 +1,7 @@
 #include "web/model/edits.h"
 
 #include "engine/solve/solve.h"
+#include "tests/support/jobs.h"
 
 #include <doctest/doctest.h>
 
@@ -21,6 +22,14 @@ job::Job section_of_three() {
   section.count = 3;
   section.lap_um = 18'000;
   section.lap_rows = section.side_rows;
+  return job;
+}
+
+/// The same with its second sleeve missing: the second place is the third number.
+job::Job second_is_missing() {
+  job::Job job = section_of_three();
+  job.sections.front().missing = {"1-02"};
+  job.sections.front().widths_um = {110'000, 90'000, 70'000};
   return job;
 }
 
@@ -88,4 +97,37 @@ TEST_CASE("the action says what moved, from which figure to which, and what stay
   CHECK(web::action_words(three, solve::solve(three), kSecond, Measure::kept_clear_bottom, 18'000,
                           25'000) ==
         "Kept clear at both ends of sleeve 1-02: 18 to 25; the stitch rows stay");
+}
+
+TEST_CASE("past a missing sleeve a figure is read from and given to the sleeve by its number") {
+  const job::Job job = second_is_missing();
+  CHECK(web::measured(job, solve::solve(job), kSecond, Measure::width) == 70'000);
+  int ran = 0;
+  for (const Measure measure : {Measure::width, Measure::in_from_edge, Measure::spacing,
+                                Measure::stitch, Measure::kept_clear_top}) {
+    const job::Job changed = with(job, kSecond, measure, 31'000);
+    CHECK(web::measured(changed, solve::solve(changed), kSecond, measure) == 31'000);
+    CHECK(changed.sections.front().changes.size() == 1);
+    CHECK(changed.sections.front().changes.begin()->first == "1-03");
+    ++ran;
+  }
+  CHECK(ran == 5);
+  const job::Job exact = web::with_rule(job, solve::solve(job), kSecond, job::SpacingRule::exact);
+  CHECK(exact.sections.front().changes.begin()->first == "1-03");
+  CHECK(web::rule_at(exact, solve::solve(exact), kSecond) == job::SpacingRule::exact);
+  CHECK(web::rule_at(exact, solve::solve(exact), kAlone) == job::SpacingRule::even);
+}
+
+TEST_CASE("fold, flange and corner clearance are figures of the section and of the panel") {
+  const job::Job folded = with(section_of_three(), kSecond, Measure::fold_radius, 2'000);
+  CHECK(folded.sections.front().fold_radius_um == 2'000);
+  const job::Job round = with(section_of_three(), {0, -1}, Measure::flange, 30'000);
+  CHECK(round.sections.front().flange_um == 30'000);
+  const job::Job panel = tests::panel_job(690, 1420, "left");
+  CHECK(web::measured(panel, solve::solve(panel), {0, -1}, Measure::corner_clear) == 15'000);
+  CHECK(with(panel, {0, -1}, Measure::corner_clear, 20'000).panels.front().corner_clear_um ==
+        20'000);
+  CHECK_FALSE(with(section_of_three(), {0, -1}, Measure::corner_clear, 20'000)
+                  .sections.front()
+                  .flange_um.has_value());
 }

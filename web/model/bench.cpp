@@ -12,9 +12,15 @@ namespace pouncemark::web {
 
 void Bench::take(job::Job job) {
   now_ = solved(std::move(job));
-  place_ = held_within(now_->results, place_);
+  place_ = before_ ? followed(before_->results, now_->results, place_)
+                   : held_within(now_->results, place_);
   is_saved_ = !saved_at_.empty() && file_bytes() == saved_bytes_;
   ++turn_;
+}
+
+const Solved* Bench::before() const {
+  if (!before_ || !is_same_thing(before_->results, now_->results, place_)) return nullptr;
+  return &*before_;
 }
 
 void Bench::begin(job::Job job, bool look_only, std::string sentence) {

@@ -24,8 +24,9 @@ class Bench {
  public:
   bool has_job() const { return now_.has_value(); }
   const Solved& now() const { return *now_; }
-  /// What stood before the last action; nullptr when there was none.
-  const Solved* before() const { return before_ ? &*before_ : nullptr; }
+  /// What stood before the last action; nullptr when there was none, or when the sleeve on the
+  /// bench is not the one that had this place then.
+  const Solved* before() const;
   /// Raised by every change of job, place or message.
   std::int64_t turn() const { return turn_; }
 

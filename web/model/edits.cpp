@@ -1,45 +1,12 @@
 #include "web/model/edits.h"
 
 #include <cstddef>
-#include <optional>
 
 #include "engine/base/number_text.h"
+#include "web/model/changes.h"
 
 namespace pouncemark::web {
 namespace {
-
-job::Section& section_of(job::Job& job, const solve::Results& results, Place place) {
-  const auto entry = results.pieces[static_cast<std::size_t>(place.piece)].entry;
-  return job.sections[static_cast<std::size_t>(entry)];
-}
-
-job::Panel& panel_of(job::Job& job, const solve::Results& results, Place place) {
-  const auto entry = results.pieces[static_cast<std::size_t>(place.piece)].entry;
-  return job.panels[static_cast<std::size_t>(entry)];
-}
-
-job::RowPair rows_of(const job::Section& section, Place place) {
-  return place.sleeve < 0 ? section.side_rows : job::side_rows_of(section, place.sleeve);
-}
-
-bool is_alone(const job::Section& section, Place place) {
-  return place.sleeve < 0 || (section.count == 1 && section.changes.empty());
-}
-
-/// The change of the sleeve on the bench, made if it has none yet.
-job::SleeveChange& change_of(job::Section& section, Place place) {
-  return section.changes[job::sleeve_code(section, place.sleeve)];
-}
-job::StapleChange& staple_change(job::Section& section, Place place) {
-  std::optional<job::StapleChange>& staple = change_of(section, place).staple;
-  if (!staple) staple.emplace();
-  return *staple;
-}
-job::StitchChange& stitch_change(job::Section& section, Place place) {
-  std::optional<job::StitchChange>& stitch = change_of(section, place).stitch;
-  if (!stitch) stitch.emplace();
-  return *stitch;
-}
 
 bool equal_ends(const std::array<Um, 2>& ends) { return ends[0] == ends[1]; }
 
@@ -48,57 +15,57 @@ bool all_four_equal(const job::RowPair& rows) {
          rows.staple.kept_clear_um == rows.stitch.kept_clear_um;
 }
 
-void set_ends(job::Section& section, Place place, std::size_t end, Um um) {
-  const job::RowPair rows = rows_of(section, place);
+void set_ends(job::Section& section, int number, std::size_t end, Um um) {
+  const job::RowPair rows = rows_of(section, number);
   std::array<Um, 2> ends = rows.staple.kept_clear_um;
   const bool both = equal_ends(ends);
   ends[end] = um;
   if (both) ends = {um, um};
   const bool along = section.count == 1 && all_four_equal(rows);
-  if (is_alone(section, place)) {
+  if (is_alone(section, number)) {
     section.side_rows.staple.kept_clear_um = ends;
     if (along) section.side_rows.stitch.kept_clear_um = ends;
     return;
   }
-  staple_change(section, place).kept_clear_um = ends;
-  if (along) stitch_change(section, place).kept_clear_um = ends;
+  staple_change(section, number).kept_clear_um = ends;
+  if (along) stitch_change(section, number).kept_clear_um = ends;
 }
 
-void set_on_rows(job::Section& section, Place place, Measure measure, Um um) {
+void set_on_rows(job::Section& section, int number, Measure measure, Um um) {
   job::RowPair& all = section.side_rows;
-  const bool alone = is_alone(section, place);
+  const bool alone = is_alone(section, number);
   if (measure == Measure::in_from_edge) {
     if (alone)
       all.staple.in_from_edge_um = um;
     else
-      staple_change(section, place).in_from_edge_um = um;
+      staple_change(section, number).in_from_edge_um = um;
   } else if (measure == Measure::stitch_in_from_edge) {
     if (alone)
       all.stitch.in_from_edge_um = um;
     else
-      stitch_change(section, place).in_from_edge_um = um;
+      stitch_change(section, number).in_from_edge_um = um;
   } else if (measure == Measure::spacing) {
     if (alone)
       all.staple.spacing_um = um;
     else
-      staple_change(section, place).spacing_um = um;
+      staple_change(section, number).spacing_um = um;
   } else if (measure == Measure::stitch) {
     if (alone)
       all.stitch.stitch_um = um;
     else
-      stitch_change(section, place).stitch_um = um;
+      stitch_change(section, number).stitch_um = um;
   }
 }
 
-void set_width(job::Section& section, Place place, Um um) {
-  if (is_alone(section, place)) {
+void set_width(job::Section& section, int number, Um um) {
+  if (is_alone(section, number)) {
     if (section.count == 1) section.widths_um = {um};
     return;
   }
-  change_of(section, place).width_um = um;
+  change_of(section, number).width_um = um;
 }
 
-void set_on_section(job::Section& section, Place place, Measure measure, Um um) {
+void set_on_section(job::Section& section, int number, Measure measure, Um um) {
   switch (measure) {
     case Measure::length:
       section.length_um = um;
@@ -107,16 +74,22 @@ void set_on_section(job::Section& section, Place place, Measure measure, Um um) 
       section.lap_um = um;
       return;
     case Measure::width:
-      set_width(section, place, um);
+      set_width(section, number, um);
       return;
     case Measure::kept_clear_bottom:
-      set_ends(section, place, 0, um);
+      set_ends(section, number, 0, um);
       return;
     case Measure::kept_clear_top:
-      set_ends(section, place, 1, um);
+      set_ends(section, number, 1, um);
+      return;
+    case Measure::fold_radius:
+      section.fold_radius_um = um;
+      return;
+    case Measure::flange:
+      section.flange_um = um;
       return;
     default:
-      set_on_rows(section, place, measure, um);
+      set_on_rows(section, number, measure, um);
   }
 }
 
@@ -137,20 +110,23 @@ void set_on_panel(job::Panel& panel, Measure measure, Um um) {
     case Measure::stitch:
       panel.stitch_um = um;
       return;
+    case Measure::corner_clear:
+      panel.corner_clear_um = um;
+      return;
     default:
       return;
   }
 }
 
-Um on_section(const job::Section& section, Place place, Measure measure) {
-  const job::RowPair rows = rows_of(section, place);
+Um on_section(const job::Section& section, int number, Measure measure) {
+  const job::RowPair rows = rows_of(section, number);
   switch (measure) {
     case Measure::length:
       return section.length_um;
     case Measure::lap:
       return section.lap_um;
     case Measure::width:
-      return job::sleeve_width_um(section, place.sleeve < 0 ? 0 : place.sleeve);
+      return job::sleeve_width_um(section, number < 0 ? 0 : number);
     case Measure::in_from_edge:
       return rows.staple.in_from_edge_um;
     case Measure::stitch_in_from_edge:
@@ -163,6 +139,12 @@ Um on_section(const job::Section& section, Place place, Measure measure) {
       return rows.staple.kept_clear_um[0];
     case Measure::kept_clear_top:
       return rows.staple.kept_clear_um[1];
+    case Measure::fold_radius:
+      return section.fold_radius_um.value_or(0);
+    case Measure::flange:
+      return section.flange_um.value_or(0);
+    case Measure::corner_clear:
+      return 0;
   }
   return 0;
 }
@@ -180,6 +162,8 @@ Um on_panel(const solve::Piece& piece, const job::Panel& panel, Measure measure)
       return panel.spacing_um;
     case Measure::stitch:
       return panel.stitch_um;
+    case Measure::corner_clear:
+      return panel.corner_clear_um.value_or(material::kAssumedCornerClearUm);
     default:
       return 0;
   }
@@ -193,7 +177,7 @@ std::string changed(const std::string& what, Um was, Um is) {
 
 Um measured(const job::Job& job, const solve::Results& results, Place place, Measure measure) {
   if (const job::Section* section = section_at(job, results, place)) {
-    return on_section(*section, place, measure);
+    return on_section(*section, number_at(results, place), measure);
   }
   if (const job::Panel* panel = panel_at(job, results, place)) {
     return on_panel(results.pieces[static_cast<std::size_t>(place.piece)], *panel, measure);
@@ -205,7 +189,7 @@ job::Job with_measure(const job::Job& job, const solve::Results& results, Place 
                       Measure measure, Um um) {
   job::Job changed_job = job;
   if (section_at(job, results, place) != nullptr) {
-    set_on_section(section_of(changed_job, results, place), place, measure, um);
+    set_on_section(section_of(changed_job, results, place), number_at(results, place), measure, um);
   } else if (panel_at(job, results, place) != nullptr) {
     set_on_panel(panel_of(changed_job, results, place), measure, um);
   }
@@ -217,39 +201,45 @@ job::Job with_rule(const job::Job& job, const solve::Results& results, Place pla
   job::Job changed_job = job;
   if (section_at(job, results, place) == nullptr) return changed_job;
   job::Section& section = section_of(changed_job, results, place);
-  if (is_alone(section, place))
+  const int number = number_at(results, place);
+  if (is_alone(section, number))
     section.side_rows.staple.rule = rule;
   else
-    staple_change(section, place).rule = rule;
+    staple_change(section, number).rule = rule;
   return changed_job;
 }
 
 job::SpacingRule rule_at(const job::Job& job, const solve::Results& results, Place place) {
   const job::Section* section = section_at(job, results, place);
-  return section == nullptr ? job::SpacingRule::even : rows_of(*section, place).staple.rule;
+  return section == nullptr ? job::SpacingRule::even
+                            : rows_of(*section, number_at(results, place)).staple.rule;
 }
 
 bool ends_move_together(const job::Job& job, const solve::Results& results, Place place) {
   const job::Section* section = section_at(job, results, place);
-  return section != nullptr && equal_ends(rows_of(*section, place).staple.kept_clear_um);
+  return section != nullptr &&
+         equal_ends(rows_of(*section, number_at(results, place)).staple.kept_clear_um);
 }
 
 bool stitch_rows_go_along(const job::Job& job, const solve::Results& results, Place place) {
   const job::Section* section = section_at(job, results, place);
-  return section != nullptr && section->count == 1 && all_four_equal(rows_of(*section, place));
+  return section != nullptr && section->count == 1 &&
+         all_four_equal(rows_of(*section, number_at(results, place)));
 }
 
 bool ends_differ_from_section(const job::Job& job, const solve::Results& results, Place place) {
   const job::Section* section = section_at(job, results, place);
   return section != nullptr && section->count > 1 && place.sleeve >= 0 &&
-         rows_of(*section, place).staple.kept_clear_um != section->side_rows.staple.kept_clear_um;
+         rows_of(*section, number_at(results, place)).staple.kept_clear_um !=
+             section->side_rows.staple.kept_clear_um;
 }
 
 job::Job with_ends_of_all(const job::Job& job, const solve::Results& results, Place place) {
   job::Job changed_job = job;
   if (section_at(job, results, place) == nullptr) return changed_job;
   job::Section& section = section_of(changed_job, results, place);
-  section.side_rows.staple.kept_clear_um = rows_of(section, place).staple.kept_clear_um;
+  section.side_rows.staple.kept_clear_um =
+      rows_of(section, number_at(results, place)).staple.kept_clear_um;
   for (auto& [code, change] : section.changes) {
     if (change.staple) change.staple->kept_clear_um.reset();
   }
@@ -274,6 +264,12 @@ std::string action_words(const job::Job& job, const solve::Results& results, Pla
       return changed("Spacing wanted" + of, was, is);
     case Measure::stitch:
       return changed("Stitch" + of, was, is);
+    case Measure::fold_radius:
+      return changed("Inside radius of the fold" + of, was, is);
+    case Measure::flange:
+      return changed("Flange" + of, was, is);
+    case Measure::corner_clear:
+      return changed("Rows" + of + " stop short at a corner, clear of the hinge row", was, is);
     default:
       break;
   }
@@ -291,7 +287,7 @@ std::string name_of(const solve::Results& results, Place place) {
   const solve::Piece& piece = results.pieces[static_cast<std::size_t>(place.piece)];
   if (piece.kind == solve::PieceKind::panel) return "panel " + piece.code;
   if (place.sleeve < 0) return "section " + piece.code;
-  return "sleeve " + piece.sleeves[static_cast<std::size_t>(place.sleeve)].code;
+  return "sleeve " + sleeve_at(results, place)->code;
 }
 
 }  // namespace pouncemark::web

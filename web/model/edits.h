@@ -20,6 +20,9 @@ enum class Measure {
   stitch,
   kept_clear_bottom,
   kept_clear_top,
+  fold_radius,   ///< inside radius of the fold; of the section
+  flange,        ///< of a round sleeve; of the section
+  corner_clear,  ///< how far a panel's row stops short of another
 };
 
 /// The figure as the job has it, micrometres; 0 where the place has no such measure.

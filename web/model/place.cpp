@@ -31,6 +31,34 @@ Place held_within(const solve::Results& results, Place place) {
   return held;
 }
 
+Place followed(const solve::Results& was, const solve::Results& now, Place place) {
+  const Place held = held_within(now, place);
+  const int number = number_at(was, place);
+  if (number < 0 || held.piece != place.piece || held.sleeve < 0) return held;
+  const auto& sleeves = now.pieces[static_cast<std::size_t>(held.piece)].sleeves;
+  const auto found =
+      std::find_if(sleeves.begin(), sleeves.end(),
+                   [number](const solve::Sleeve& sleeve) { return sleeve.number >= number; });
+  const auto index = static_cast<int>(found - sleeves.begin());
+  return held_within(now, Place{held.piece, index});
+}
+
+const solve::Sleeve* sleeve_at(const solve::Results& results, Place place) {
+  const solve::Piece* piece = piece_at(results, place);
+  if (piece == nullptr || place.sleeve < 0) return nullptr;
+  const auto index = static_cast<std::size_t>(place.sleeve);
+  return index < piece->sleeves.size() ? &piece->sleeves[index] : nullptr;
+}
+
+int number_at(const solve::Results& results, Place place) {
+  const solve::Sleeve* sleeve = sleeve_at(results, place);
+  return sleeve == nullptr ? -1 : sleeve->number;
+}
+
+bool is_same_thing(const solve::Results& was, const solve::Results& now, Place place) {
+  return held_within(was, place) == place && number_at(was, place) == number_at(now, place);
+}
+
 std::vector<Place> all_places(const solve::Results& results) {
   std::vector<Place> places;
   for (int piece = 0; piece < count_of(results.pieces); ++piece) {
