@@ -5,6 +5,7 @@
 
 #include "web/panels/end_measures.h"
 #include "web/panels/lying_marks.h"
+#include "web/panels/make_marks.h"
 #include "web/widgets/steel_rule.h"
 
 namespace pouncemark::web {
@@ -68,6 +69,8 @@ void sheet_and_rows(Page& page, const EndCloseup& end, const Ends& ends) {
   brush.line({seen.left, seen.bottom}, {seen.right, seen.bottom}, kSheetEdge, 2.5f);
   const float edge = end.lying.x(end.is_bottom ? 0 : ends.length);
   brush.line({edge, seen.top - 1}, {edge, seen.bottom + 1}, kSheetEdge, 3);
+  draw_make(page, {*section, sleeve, end.lying, seen}, end.is_bottom);
+  for (const solve::Row* row : shared_rows(now, place)) draw_row(page, part, *row, {});
   for (const solve::Row* row : rows_at(now.results, place, solve::RowKind::stitch)) {
     draw_row(page, part, *row, {});
   }
@@ -110,6 +113,7 @@ void rule_along(Page& page, const EndCloseup& end, const Ends& ends) {
   look.figure_every = look.px_per_mm > 1.7 ? 50 : look.px_per_mm > 0.6 ? 100 : 500;
   look.tick_every = look.px_per_mm > 1.0 ? 5 : look.px_per_mm > 0.4 ? 10 : 50;
   steel_rule(page.brush, rule, look);
+  if (!has_own_rows(page)) return;
   const Um now = end.is_bottom ? ends.bottom : ends.length - ends.top;
   const Spot point{end.lying.x(now), rule.bottom};
   const EndGrip grip = grip_of(page, end);
@@ -169,18 +173,27 @@ EndGrip grip_of(const Page& page, const EndCloseup& end) {
   return grip;
 }
 
+bool has_own_rows(const Page& page) {
+  const solve::Sleeve* sleeve = sleeve_at(page.bench.now().results, page.bench.place());
+  return sleeve != nullptr && (sleeve->has_left_rows || sleeve->has_right_rows);
+}
+
 void draw_end(Page& page, const EndCloseup& end) {
   const Ends ends = ends_of(page.bench.now(), page.bench.place());
   sheet_and_rows(page, end, ends);
   lap_words(page, end);
-  spacing_arrow(page, end);
-  kept_clear_line(page, end, ends);
-  rule_along(page, end, ends);
-  kept_clear_box(page, end, ends);
-  if (end.is_bottom)
-    edge_boxes(page, end, ends);
-  else
-    width_box(page, end);
+  if (has_own_rows(page)) {
+    spacing_arrow(page, end);
+    left_over_arrow(page, end);
+    kept_clear_line(page, end, ends);
+    rule_along(page, end, ends);
+    kept_clear_box(page, end, ends);
+    if (end.is_bottom) edge_boxes(page, end, ends);
+  } else {
+    rule_along(page, end, ends);
+    shared_words(page, end);
+  }
+  if (!end.is_bottom) width_box(page, end);
 }
 
 }  // namespace pouncemark::web

@@ -23,6 +23,10 @@ struct EndPair {
 };
 EndPair end_pair(const Page& page, const Area& area);
 
+/// The sleeve on the bench has side rows of its own; where it has none its ends have nothing to
+/// move.
+bool has_own_rows(const Page& page);
+
 /// Draws one end with its arrows, boxes, rule and rule stop.
 void draw_end(Page& page, const EndCloseup& end);
 

@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "engine/base/number_text.h"
+#include "web/model/choices.h"
 #include "web/model/words.h"
+#include "web/panels/make_marks.h"
 
 namespace pouncemark::web {
 namespace {
@@ -75,73 +77,40 @@ void kept_clear_box(Page& page, const EndCloseup& end, const Ends& ends) {
   kept_clear_words(page, end, ends, box);
 }
 
-void spacing_arrow(Page& page, const EndCloseup& end) {
-  const Solved& now = page.bench.now();
-  const auto rows = rows_at(now.results, page.bench.place(), solve::RowKind::staple);
-  if (rows.empty() || rows.front()->run.points() < 2) return;
-  const layout::Run& run = rows.front()->run;
-  const std::int64_t last = run.points() - 1;
-  const float a = end.lying.x(run.station_um(end.is_bottom ? 0 : last - 1));
-  const float b = end.lying.x(run.station_um(end.is_bottom ? 1 : last));
-  if (a < end.sleeve.left || b > end.sleeve.right) return;
-  const Brush& brush = page.brush;
-  const float from_row = end.lying.px(rows.front()->in_from_edge_um);
-  const bool tight = end.sleeve.height() - 2 * from_row < 76;
-  const float middle = end.sleeve.mid_y() + (tight ? 0.0f : 12.0f);
-  if (!tight) {
-    for (const float x : {a, b}) {
-      brush.line({x, end.sleeve.top + from_row + 12}, {x, middle + 8}, kInk, 1.2f);
-    }
-  }
-  brush.arrow({a + 1, middle}, {b - 1, middle}, kInk, 2, 7, true);
-  const Headline line = headline(now, page.bench.before(), page.bench.place());
-  const bool changed = line.parts.size() > 2 && line.parts[2].changed;
-  const std::string figure = mm_text(run.spacing_um(), 2);
-  const float wide = brush.width_of(figure, Role::figure, true);
-  // Too narrow for the figure: it stands beside the arrow, on the inner side.
-  const bool fits = wide + 8 < b - a && !tight;
-  // Clear of the staple's leg; on cloth of its own where the next staple is near.
-  const float beside = end.lying.px(6'000) + 12;
-  const Side side = fits ? Side::middle : end.is_bottom ? Side::left : Side::right;
-  const float at = side == Side::middle ? (a + b) / 2 : end.is_bottom ? b + beside : a - beside;
-  const float far_end = side == Side::left ? at + wide : at - wide;
-  if (side != Side::middle && (far_end > end.sleeve.right - 8 || far_end < end.sleeve.left + 8)) {
-    return;
-  }
-  if (tight) {
-    const float left = side == Side::left ? at : at - wide;
-    const float high = brush.rise(Role::figure) / 2 + 2;
-    brush.fill({left - 3, middle - high, left + wide + 3, middle + high}, kCloth);
-  }
-  const float base = tight ? middle + brush.rise(Role::figure) / 2 : middle - 9;
-  brush.words({at, base}, figure, {Role::figure, true, changed ? kPen : kInk, side});
-  if (!end.is_bottom || !fits) return;
-  if (b + 110 > end.sleeve.right) return;
-  brush.words({b + 10, middle - 9}, "centre to", {});
-  brush.words({b + 10, middle - 9 + brush.pitch(Role::text)}, "centre", {});
-}
-
 void edge_boxes(Page& page, const EndCloseup& end, const Ends& ends) {
   const Brush& brush = page.brush;
   const Area& seen = end.sleeve;
   const Solved& now = page.bench.now();
-  const Um staple = measured(now.job, now.results, page.bench.place(), Measure::in_from_edge);
-  const Um stitch =
-      measured(now.job, now.results, page.bench.place(), Measure::stitch_in_from_edge);
+  const Place place = page.bench.place();
+  const Um staple = measured(now.job, now.results, place, Measure::in_from_edge);
+  const Um stitch = measured(now.job, now.results, place, Measure::stitch_in_from_edge);
+  // The staple row is measured at the upper edge and the stitch row at the lower one, where both
+  // are sewn; else both at the edge that is.
+  const SewnEdges sewn = sewn_edges(*sleeve_at(now.results, place), end.lying.face_down);
+  const bool both = sewn.up && sewn.down;
   const float edge = seen.left;
+  const float last = end.lying.x(ends.bottom);
+  const auto measure = [&](Um in, bool at_top, float x, float until, Colour colour) {
+    const float from = at_top ? seen.top : seen.bottom;
+    const float row = at_top ? from + end.lying.px(in) : from - end.lying.px(in);
+    brush.line({edge - 24, from}, {edge - 4, from}, kInk, 1.2f);
+    brush.arrow({x, std::min(from, row) + 1}, {x, std::max(from, row) - 1}, colour, 1.8f, 6, true);
+    brush.line({edge - 22, row}, {until, row}, colour, 1);
+    return (from + row) / 2;
+  };
+  const float staple_y = measure(staple, sewn.up, edge - (both ? 14.0f : 20.0f), last - 10, kInk);
+  const float stitch_y = measure(stitch, !sewn.down, edge - (both ? 14.0f : 8.0f), last, kThread);
   const float width = end.gutter - 30;
   const float left = end.mat.left + 4;
   const float height = is_large() ? 46.0f : 38.0f;
-  const float row_y = seen.top + end.lying.px(staple);
-  const float seam_y = seen.bottom - end.lying.px(stitch);
+  const float apart = height + 10;
+  float first = staple_y - height / 2;
+  float second = std::max(stitch_y - height / 2, first + apart);
+  if (!both && !sewn.up) {
+    second = std::min(stitch_y - height / 2, seen.bottom - height + 4);
+    first = second - apart;
+  }
   const Limits limits{0, std::max<Um>(ends.width / 2, 0)};
-  brush.line({edge - 24, seen.top}, {edge - 4, seen.top}, kInk, 1.2f);
-  brush.arrow({edge - 14, seen.top + 1}, {edge - 14, row_y}, kInk, 1.8f, 6, true);
-  brush.line({edge - 22, row_y}, {end.lying.x(ends.bottom) - 10, row_y}, kInk, 1);
-  brush.arrow({edge - 14, seam_y}, {edge - 14, seen.bottom - 1}, kThread, 1.8f, 6, true);
-  brush.line({edge - 22, seam_y}, {end.lying.x(ends.bottom), seam_y}, kThread, 1);
-  const float first = (seen.top + row_y) / 2 - height / 2;
-  const float second = std::max((seen.bottom + seam_y) / 2 - height / 2, first + height + 10);
   measure_box(page, {"box.in_from_edge", Measure::in_from_edge, area_at(left, first, width, height),
                      "staple row, in from the edge", limits});
   measure_box(page, {"box.stitch_in_from_edge", Measure::stitch_in_from_edge,
@@ -162,10 +131,9 @@ void width_box(Page& page, const EndCloseup& end) {
   brush.arrow({x, seen.top + 1}, {x, seen.bottom - 1}, kInk, 1.8f, 6, true);
   const float height = is_large() ? 46.0f : 38.0f;
   const Solved& now = page.bench.now();
-  const job::Section* section = section_at(now.job, now.results, page.bench.place());
-  const Um least = section->count > 1 ? section->lap_um + kLeastLengthUm : kLeastLengthUm;
+  const Held held = held_between(now.job, now.results, page.bench.place(), Measure::width);
   const Area box = area_at(x + 10, seen.mid_y() - height / 2, end.gutter - 30, height);
-  measure_box(page, {"box.width", Measure::width, box, "width", {least, kMostLengthUm}});
+  measure_box(page, {"box.width", Measure::width, box, "width", {held.least, held.most}});
   brush.words({box.left, box.bottom + 18}, "wide", {Role::second_line, false, kInk});
 }
 
@@ -176,10 +144,17 @@ void lap_words(Page& page, const EndCloseup& end) {
   const auto count = static_cast<int>(piece.sleeves.size());
   const job::Section* section = section_at(now.job, now.results, place);
   if (count < 2 || end.lying.px(section->lap_um) < 18 || is_large()) return;
+  // A joining row that is drawn in the lap leaves no room for words there.
+  const bool shared = section->side_seams == job::SideSeams::shared;
+  const bool folded = section->make == job::Make::folded;
+  const bool sewn_left = section->sewn_side.value_or(job::Side::right) == job::Side::left;
+  const bool fold_up = sewn_left == end.lying.face_down;
   const std::string lap = "lap " + short_mm_text(section->lap_um, 1) + ": lies ";
   const auto say = [&](int neighbour, const char* how, bool up) {
     const auto& code = piece.sleeves[static_cast<std::size_t>(neighbour)].code;
-    const float base = up ? end.sleeve.top + 16 : end.sleeve.bottom - 6;
+    const float fold = folded && up == fold_up ? 8.0f : 0.0f;
+    const float clear = shared ? end.lying.px(section->lap_um) + 2 : fold;
+    const float base = up ? end.sleeve.top + 16 + clear : end.sleeve.bottom - 6 - clear;
     page.brush.words({end.sleeve.left + 16, base}, lap + how + code,
                      {Role::second_line, false, kInk});
   };

@@ -19,8 +19,13 @@ Ends ends_of(const Solved& solved, Place place);
 
 /// From the end of the sheet to the first point of the staple rows.
 void kept_clear_box(Page& page, const EndCloseup& end, const Ends& ends);
-/// From the first point to the second (from the last but one to the last): what spacing means.
+/// From the first point to the second (from the last but one to the last): what spacing means, from
+/// centre to centre or from crown to crown.
 void spacing_arrow(Page& page, const EndCloseup& end);
+/// Between the kept-clear line and the point nearest to it: what an exact row leaves over.
+void left_over_arrow(Page& page, const EndCloseup& end);
+/// Why a sleeve without side rows of its own has none.
+void shared_words(Page& page, const EndCloseup& end);
 /// From the long edges to the staple row and to the stitch row, beside the bottom end.
 void edge_boxes(Page& page, const EndCloseup& end, const Ends& ends);
 /// From edge to edge, beside the top end.

@@ -5,6 +5,7 @@
 
 #include "engine/base/number_text.h"
 #include "web/panels/lying_marks.h"
+#include "web/panels/make_marks.h"
 
 namespace pouncemark::web {
 namespace {
@@ -17,6 +18,14 @@ struct Lap {
   Um middle_um = 0;
   Um lap_um = 0;
 };
+
+/// The middle lap, or the first one over a missing sleeve: what is not as usual is to be seen.
+int shown_lap(const solve::Piece& piece) {
+  for (std::size_t i = 0; i + 1 < piece.sleeves.size(); ++i) {
+    if (piece.sleeves[i + 1].number > piece.sleeves[i].number + 1) return static_cast<int>(i);
+  }
+  return static_cast<int>((piece.row_middles_um.size() - 1) / 2);
+}
 
 void sheets(Page& page, const LyingPart& part, const Lap& lap, Um length) {
   const Brush& brush = page.brush;
@@ -40,6 +49,19 @@ void sheets(Page& page, const LyingPart& part, const Lap& lap, Um length) {
   brush.line({seen.left, edge_right}, {seen.right, edge_right}, kSheetEdge, 3);
   brush.dashes({seen.left, edge_left}, {seen.right, edge_left}, kSheetEdge, 2, 8, 5);
   brush.line({seen.left, seen.top}, {seen.left, seen.bottom}, kSheetEdge, 3);
+  const Solved& now = page.bench.now();
+  const job::Section& section = *section_at(now.job, now.results, page.bench.place());
+  if (section.make != job::Make::folded) return;
+  // Sewn at the left, the upper sleeve is folded at the edge that is seen, else the lower one at
+  // the edge that is hidden: a second line runs beside it within its own sleeve.
+  constexpr float kApart = 6;
+  const float down = lying.face_down ? -1.0f : 1.0f;
+  if (section.sewn_side.value_or(job::Side::right) == job::Side::left) {
+    fold_line(brush, seen.left, seen.right, edge_right, -down, kApart);
+  } else {
+    const float second = edge_left + down * kApart;
+    brush.dashes({seen.left, second}, {seen.right, second}, kSheetEdge, 2, 8, 5);
+  }
 }
 
 void rows(Page& page, const LyingPart& part) {
@@ -119,7 +141,7 @@ void lap_closeup(Page& page, const Area& area) {
   const job::Section* section = section_at(now.job, now.results, place);
   if (section == nullptr || piece.row_middles_um.empty() || area.width() < 120) return;
   Lap lap;
-  lap.left_sleeve = static_cast<int>((piece.row_middles_um.size() - 1) / 2);
+  lap.left_sleeve = shown_lap(piece);
   lap.middle_um = piece.row_middles_um[static_cast<std::size_t>(lap.left_sleeve)];
   lap.lap_um = section->lap_um;
   LyingPart part;
@@ -135,9 +157,12 @@ void lap_closeup(Page& page, const Area& area) {
   torn_right(page, area);
   const float half = part.lying.px(lap.lap_um) / 2;
   labels(page, part, lap, piece, area.mid_y() - half, area.mid_y() + half);
+  const auto number_of = [&piece](int sleeve) {
+    return std::to_string(piece.sleeves[static_cast<std::size_t>(sleeve)].number + 1);
+  };
   page.brush.words({area.left, area.top - 7},
-                   "lap " + std::to_string(lap.left_sleeve + 1) + " to " +
-                       std::to_string(lap.left_sleeve + 2) + " at the bottom end",
+                   "lap " + number_of(lap.left_sleeve) + " to " + number_of(lap.left_sleeve + 1) +
+                       " at the bottom end",
                    {Role::second_line, false, kInk});
 }
 

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "web/panels/lying_marks.h"
+#include "web/panels/make_marks.h"
 
 namespace pouncemark::web {
 
@@ -65,9 +66,14 @@ void draw_strip(Page& page, const WholeStrip& strip) {
   look.weave_px = 5;
   look.edge_px = 1.5f;
   draw_sheet(page, part, look);
+  draw_make(page,
+            {*section_at(now.job, now.results, place), *sleeve_at(now.results, place), part.lying,
+             part.window.inset(-4), true},
+            false);
   RowLook row_look;
   row_look.is_small = true;
   row_look.line_px = 1.4f;
+  for (const solve::Row* row : shared_rows(now, place)) draw_row(page, part, *row, row_look);
   for (const auto kind : {solve::RowKind::stitch, solve::RowKind::staple}) {
     for (const solve::Row* row : rows_at(now.results, place, kind)) {
       draw_row(page, part, *row, row_look);
