@@ -142,7 +142,10 @@ void guide_line(Page& page, std::size_t index, const LineForm& form, const Area&
     const GuideOfPiece& guide = kGuides[i];
     const std::int64_t count = count_at(page.state.counted.sheets.*guide.sheets, index);
     const std::string id = index == 0 ? guide.id : guide.id + ("." + piece.code);
-    if (button(brush, page.hand, id, places[i], press_words(guide, count, form.in_full))) {
+    const std::string press = press_words(guide, count, form.in_full);
+    const std::string aloud = title + ", " + press;
+    if (button(brush, page.hand, id, places[i], press,
+               {ButtonKind::plain, false, Role::text, aloud})) {
       page.later([&bench = page.bench, &state = page.state, kind = guide.kind,
                   at = static_cast<int>(index)] {
         print_now(bench, state, {kind, at});

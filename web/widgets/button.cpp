@@ -18,11 +18,12 @@ void focus_ring(const Brush& brush, const Hand& hand, const Area& area, bool foc
 
 bool button(const Brush& brush, Hand& hand, std::string_view id, const Area& area,
             std::string_view words, const ButtonLook& look) {
+  const std::string_view aloud = look.aloud.empty() ? words : look.aloud;
   Touch touch;
   if (look.is_idle)
-    hand.note(id, area, words);
+    hand.note(id, area, aloud);
   else
-    touch = hand.touch(id, area, words);
+    touch = hand.touch(id, area, aloud);
   Ink ink{look.role, look.kind != ButtonKind::plain, kInk};
   if (look.kind == ButtonKind::main) {
     brush.fill(area, look.is_idle ? kPale : touch.held ? kPen : touch.over ? kSoft : kInk, kCorner);

@@ -15,6 +15,7 @@ struct ButtonLook {
   ButtonKind kind = ButtonKind::plain;
   bool is_idle = false;  ///< nothing to do with it now; cannot be pressed
   Role role = Role::text;
+  std::string_view aloud{};  ///< what a reader says, where the words alone would not be enough
 };
 
 /// A button; true when it was pressed.
