@@ -11,11 +11,12 @@
 /// this.
 namespace pouncemark::sheets {
 
-/// The piece a tick list is of, and how wide a column of its pages is.
+/// The piece a tick list is of, and how wide and high a column of its pages is.
 struct TickSource {
   const solve::Results& results;
   int piece_index = 0;
   Um wide_um = 0;
+  Um high_um = 0;
 
   const solve::Piece& piece() const {
     return results.pieces[static_cast<std::size_t>(piece_index)];

@@ -17,8 +17,9 @@ constexpr Um kBaseUm = 1'500;
 constexpr Um kBesideUm = 2'300;
 constexpr Um kBetweenUm = 3'300;
 constexpr Um kFifthPenUm = 150;
-/// Names that take more lines than these stand in a block of their own, which can be parted.
-constexpr std::size_t kMostNameLines = 4;
+/// Names that take more of a column than one part in so many stand in a block of their own, which
+/// can be parted.
+constexpr Um kNamesPart = 3;
 
 /// The right ends of number and figure in an entry.
 struct EntryShape {
@@ -109,9 +110,9 @@ std::vector<Block> figure_blocks(const TickSource& source, const Rows& group, co
   const bool has_corner = row.first_is_shared && row.run.points() > 0;
   std::vector<Block> blocks;
   std::vector<Strip> names = word_strips(row_names(group, all), kBoldWords, wide);
-  if (names.size() > kMostNameLines) {
+  if (static_cast<Um>(names.size()) * kListTextPitchUm > source.high_um / kNamesPart) {
     blocks.push_back(text_block(title + " serves", std::move(names), wide));
-    names.clear();
+    names = word_strips("Its rows are named before it.", kPlainWords, wide);
   }
   Block list;
   list.head = word_strips(title, kTitleWords, wide);

@@ -28,11 +28,12 @@ std::int64_t tick_list_pages(const job::Job& job, const solve::Results& results,
   return TickList({job, results, piece, paper, std::string(kAnyChecksum)}).pages();
 }
 
-TickList::TickList(const TickListSet& set)
-    : set_(set), blocks_(tick_blocks({set.results, set.piece, list_columns(set.paper).wide_um})) {
+TickList::TickList(const TickListSet& set) : set_(set) {
   const drawing::Box body = list_body(set_.paper, title_of(set_));
-  placed_ =
-      flowed(blocks_, {list_columns(set_.paper).count, body.high.y - body.low.y, kBetweenBlocksUm});
+  const ListColumns columns = list_columns(set_.paper);
+  const Um high = body.high.y - body.low.y;
+  blocks_ = tick_blocks({set_.results, set_.piece, columns.wide_um, high});
+  placed_ = flowed(blocks_, {columns.count, high, kBetweenBlocksUm});
   for (const Placed& placed : placed_) pages_ = placed.page + 1;
 }
 

@@ -163,7 +163,8 @@ class TickList:
             if kind == "serves":
                 serves = words
             elif kind == "list":
-                self._guarded(self._list, head[0].split()[1], serves + words)
+                self._guarded(self._list, head[0].split()[1],
+                              serves + words.removeprefix("Its rows are named before it. "))
                 serves = ""
             elif kind == "stitches":
                 self._guarded(self._stitch_rows, words)

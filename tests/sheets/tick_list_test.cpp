@@ -257,6 +257,18 @@ TEST_CASE("tables hold the rows a section has, whatever its make, and name those
   CHECK(count == 4);
 }
 
+TEST_CASE("a list names its rows beside its figures, and before them where a column is too short") {
+  job::Job job = tests::section_job(std::vector<Um>(15, 110), 18);
+  for (const char* code : {"1-02", "1-04", "1-06", "1-08", "1-10", "1-12", "1-14"}) {
+    job.sections[0].changes[code].staple.emplace().kept_clear_um =
+        std::array<Um, 2>{40'000, 40'000};
+  }
+  CHECK(says(pages_of(job, 0, "A4"), "List 1 1-01 left, 1-01 right, 1-03 left"));
+  const Pictures small = pages_of(job, 0, "100x140");
+  CHECK(says(small, "List 1 serves 1-01 left, 1-01 right, 1-03 left"));
+  CHECK(says(small, "List 1 Its rows are named before it. 30 rows: the same list."));
+}
+
 TEST_CASE("every page says what it is, whatever the paper, and keeps out of the border") {
   int pages_seen = 0;
   int papers = 0;
