@@ -123,12 +123,13 @@ Strip again_strip(const Table& table) {
   return strip;
 }
 
-drawing::Drawing table_entry(const Table& table, const CodeRows& rows, const ListNumbers& lists,
-                             std::size_t code_lines) {
+/// A code of several lines ends on the line of its distances.
+drawing::Drawing table_entry(const Table& table, const CodeRows& rows, const ListNumbers& lists) {
   drawing::Drawing picture;
-  Um up = kBaseUm + kListTextPitchUm * static_cast<Um>(code_lines - 1);
-  for (std::string& line :
-       wrapped_at_most(kMostCodeLines, rows.code, kListTextUm, table.code_wide())) {
+  std::vector<std::string> code =
+      wrapped_at_most(kMostCodeLines, rows.code, kListTextUm, table.code_wide());
+  Um up = kBaseUm + kListTextPitchUm * (static_cast<Um>(code.size()) - 1);
+  for (std::string& line : code) {
     add_words({0, up}, kBoldWords, drawing::Align::left, std::move(line), &picture);
     up -= kListTextPitchUm;
   }
@@ -168,8 +169,8 @@ Block table_block(const Table& table, std::vector<CodeRows> rows, const ListNumb
   block.entry_wide_um = table.wide_um;
   block.entry_high_um =
       kDistanceWords.pitch_um + kListTextPitchUm * static_cast<Um>(code_lines - 1);
-  block.entry = [table, rows = std::move(rows), lists, code_lines](std::int64_t index) {
-    return table_entry(table, rows[static_cast<std::size_t>(index)], lists, code_lines);
+  block.entry = [table, rows = std::move(rows), lists](std::int64_t index) {
+    return table_entry(table, rows[static_cast<std::size_t>(index)], lists);
   };
   return block;
 }

@@ -269,6 +269,22 @@ TEST_CASE("a list names its rows beside its figures, and before them where a col
   CHECK(says(small, "List 1 Its rows are named before it. 30 rows: the same list."));
 }
 
+TEST_CASE("a code too long for its column ends on the line of its distances") {
+  job::Job job = tests::section_job({110}, 0);
+  job.sections[0].code = "the north bay";
+  const Pictures pages = pages_of(job, 0, "A4");
+  const std::vector<drawing::Text> texts = all_of<drawing::Text>(pages[0]);
+  int entries = 0;
+  for (std::size_t i = 1; i < texts.size(); ++i) {
+    if (texts[i].words != "26.0" && texts[i].words != "84.0") continue;
+    CHECK(texts[i - 1].words.find(texts[i].words == "26.0" ? "left" : "right") !=
+          std::string::npos);
+    CHECK(texts[i - 1].at.y == texts[i].at.y);
+    ++entries;
+  }
+  CHECK(entries == 2);
+}
+
 TEST_CASE("every page says what it is, whatever the paper, and keeps out of the border") {
   int pages_seen = 0;
   int papers = 0;
