@@ -3,6 +3,7 @@
 
 #include "engine/base/number_text.h"
 #include "web/model/words.h"
+#include "web/panels/how_slip.h"
 #include "web/panels/lying_marks.h"
 #include "web/panels/page.h"
 #include "web/panels/whole_strip.h"
@@ -118,12 +119,17 @@ void backed_panel(Page& page) {
   const Solved& now = page.bench.now();
   const auto& piece = now.results.pieces[static_cast<std::size_t>(page.bench.place().piece)];
   const Brush& brush = page.brush;
-  place_line(page, {middle.left, middle.top + 24});
-  face_switch(page, middle.right, middle.top);
+  const float switch_left = face_switch(page, middle.right, middle.top);
+  const float how = how_opener(page, switch_left - 16, middle.top, Side::right);
+  place_line(page, {middle.left, middle.top + 24}, how - 12);
   headline_words(page, {middle.left, middle.top + 76}, 1e6f, true);
   const float base = middle.top + 76 + brush.pitch(Role::text) * 2 + 14;
-  boxes(page, middle, base);
   const float top = base + box_height() + 24 + brush.pitch(Role::text);
+  const HowTops how_tops{
+      middle.top + 84 + brush.pitch(Role::text),
+      std::max(base + box_height() + 16, middle.bottom - 6.6f * button_height())};
+  cover_for_how(page, how_tops);
+  boxes(page, middle, base);
   const Area room = {middle.left + 6, top, middle.right - 6,
                      middle.bottom - brush.pitch(Role::text) - 14};
   LyingPart part;
@@ -151,6 +157,7 @@ void backed_panel(Page& page) {
   }
   lying_words(page, sheet, 60);
   edge_words(page, part, piece, sheet);
+  how_slip(page, how_tops);
 }
 
 }  // namespace pouncemark::web

@@ -8,6 +8,7 @@
 #include <imgui.h>
 
 #include "web/model/words.h"
+#include "web/panels/how_slip.h"
 #include "web/panels/page.h"
 #include "web/scene/shader_texts.h"
 
@@ -54,6 +55,7 @@ void BenchPage::act() {
   state_.acts.clear();
   for (const auto& one : acts) one();
   count_sheets();
+  ask_how(bench_, state_.how);
   if (!acts.empty()) host::request_frames();
 }
 
@@ -188,6 +190,7 @@ void BenchPage::file_opened(std::string_view name, std::string_view bytes) {
     state_.is_on_start = false;
     state_.stage = Stage::make;
     state_.open_sum.clear();
+    state_.how = {};
     state_.first_guide = 0;
   } else {
     use_signs(bench_.failed_open()->sentence);

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "web/model/bench.h"
+#include "web/model/choices.h"
 #include "web/model/edits.h"
 #include "web/model/pick.h"
 #include "web/model/printing.h"
@@ -27,6 +28,15 @@ struct CountedSheets {
   std::string paper;
 };
 
+/// The slip "How it is made": whether it lies on the bench, and its questions as they were worked
+/// out for the bench at `turn`.
+struct HowSlip {
+  bool is_open = false;
+  std::size_t first = 0;  ///< first question shown, where not all have room
+  std::int64_t turn = -1;
+  std::vector<Asked> asked;
+};
+
 /// What the page itself remembers: which stage is open, what is half typed. Nothing of the job.
 struct PageState {
   bool is_on_start = true;
@@ -34,6 +44,7 @@ struct PageState {
   OpenBox open_box;
   std::string open_sum;  ///< id of the slip line or finding whose sum is open
   bool is_face_down = false;
+  HowSlip how;
   bool shows_all_follows = false;  ///< the slip drawn over the bench where there is only a tray
   Drag drag;
   float drag_px_per_mm = 1;      ///< the close-ups keep their size while an end is moved
@@ -86,8 +97,13 @@ void failed_open_panel(Page& page);
 /// Hands the job over as a file and says so.
 void save_job_file(Bench& bench);
 
-/// Where you are, the steps to the neighbours, and the piece's size; gives the right edge.
-float place_line(Page& page, Spot base);
+/// Where you are, the steps to the neighbours, the piece's size and a sleeve's neighbours, as far
+/// as they have room before `limit`; gives the right edge.
+float place_line(Page& page, Spot base, float limit);
+
+/// Between which sleeves the sleeve on the bench lies, shortened where it would go beyond `limit`;
+/// false where it has no neighbour, or there is no room.
+bool neighbours_line(Page& page, Spot base, float limit);
 
 /// The headline sentence on a base line, shortened where it would go beyond `limit`, and why on the
 /// next line where `with_why`.

@@ -1,5 +1,8 @@
+#include <array>
 #include <cstddef>
+#include <iterator>
 
+#include "engine/base/number_text.h"
 #include "web/model/words.h"
 #include "web/panels/page.h"
 
@@ -53,7 +56,10 @@ std::string kind_words(const Page& page) {
   const Solved& now = page.bench.now();
   const Place place = page.bench.place();
   if (const job::Section* section = section_at(now.job, now.results, place)) {
-    if (place.sleeve < 0) return std::to_string(section->count) + " sleeves, ";
+    const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
+    if (place.sleeve < 0) {
+      return counted(std::ssize(piece.sleeves), "sleeve", "sleeves") + ", ";
+    }
     if (page.layout.is_compact) return {};
     if (section->make == job::Make::folded) return ", folded";
     return section->make == job::Make::round ? ", round" : ", two leaves";
@@ -61,13 +67,47 @@ std::string kind_words(const Page& page) {
   return {};
 }
 
+/// In full, and shorter twice.
+std::array<std::string, 3> neighbour_words(const solve::Piece& piece, Place place) {
+  const auto index = static_cast<std::size_t>(place.sleeve);
+  const bool is_first = index == 0;
+  const bool is_last = index + 1 == piece.sleeves.size();
+  const std::string before = is_first ? std::string() : piece.sleeves[index - 1].code;
+  const std::string after = is_last ? std::string() : piece.sleeves[index + 1].code;
+  if (is_first) {
+    return {"at the left edge, beside " + after + ", which lies under it",
+            "left edge, beside " + after, "beside " + after};
+  }
+  if (is_last) {
+    return {"at the right edge, beside " + before + ", which lies over it",
+            "right edge, beside " + before, "beside " + before};
+  }
+  return {"between " + before + ", which lies over it, and " + after + ", which lies under it",
+          "between " + before + " and " + after, "beside " + before + ", " + after};
+}
+
 }  // namespace
 
-float place_line(Page& page, Spot base) {
+bool neighbours_line(Page& page, Spot base, float limit) {
+  const Place place = page.bench.place();
+  const auto& piece = page.bench.now().results.pieces[static_cast<std::size_t>(place.piece)];
+  if (place.sleeve < 0 || piece.sleeves.size() < 2) return false;
+  for (const std::string& words : neighbour_words(piece, place)) {
+    const float width = page.brush.width_of(words, Role::second_line, false);
+    if (base.x + width > limit) continue;
+    page.brush.words(base, words, {Role::second_line, false, kSoft});
+    page.hand.note("place.neighbours", {base.x, base.y - 16, base.x + width, base.y + 4}, words);
+    return true;
+  }
+  return false;
+}
+
+float place_line(Page& page, Spot base, float limit) {
   const Solved& now = page.bench.now();
   const Place place = page.bench.place();
   const bool narrow = page.layout.is_compact;
   float x = steps(page, base.x, base.y - page.brush.rise(Role::figure) / 2);
+  const float way_left = x;
   const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
   if (place.sleeve >= 0 && piece.sleeves.size() > 1) {
     x = way(page, {x, base.y}, "Section " + piece.code, {place.piece, -1}, "place.section");
@@ -75,12 +115,21 @@ float place_line(Page& page, Spot base) {
   const std::string name = with_capital(name_of(now.results, place));
   page.hand.note("place", {x, base.y - 22, x + 160, base.y + 6}, name);
   x += page.brush.words({x, base.y}, name, {Role::figure, true, kInk}) + 14;
+  if (narrow && place.sleeve >= 0) return x;
   const std::string size = size_words(now.results, place);
   const std::string kind = kind_words(page);
-  const bool kind_first = place.sleeve < 0;
-  if (narrow && place.sleeve >= 0) return x;
-  return x + page.brush.words({x, base.y}, kind_first ? kind + size : size + kind,
-                              {Role::text, false, kInk});
+  std::string words = place.sleeve < 0 ? kind + size : size + kind;
+  if (x + page.brush.width_of(words, Role::text, false) > limit) words = size;
+  if (x + page.brush.width_of(words, Role::text, false) > limit) return x;
+  x += page.brush.words({x, base.y}, words, {Role::text, false, kInk});
+  if (narrow || place.sleeve < 0) return x;
+  // Beside the place where there is room for all of it, else below it.
+  if (piece.sleeves.size() < 2) return x;
+  const std::string all = neighbour_words(piece, place).front();
+  const bool beside = x + 20 + page.brush.width_of(all, Role::second_line, false) < limit;
+  constexpr float kBelow = 21;
+  neighbours_line(page, beside ? Spot{x + 20, base.y} : Spot{way_left, base.y + kBelow}, limit + 8);
+  return x;
 }
 
 }  // namespace pouncemark::web

@@ -4,8 +4,10 @@
 
 #include "engine/base/number_text.h"
 #include "web/model/words.h"
+#include "web/panels/how_slip.h"
 #include "web/panels/lap_closeup.h"
 #include "web/panels/lying_marks.h"
+#include "web/panels/make_marks.h"
 #include "web/panels/page.h"
 #include "web/panels/running_totals.h"
 #include "web/panels/whole_strip.h"
@@ -48,6 +50,20 @@ void press_sleeves(Page& page, const solve::Piece& piece, const WholeSection& wh
   }
 }
 
+/// What the make shows of every sleeve.
+void folds(Page& page, const solve::Piece& piece, const WholeSection& whole) {
+  const Solved& now = page.bench.now();
+  const job::Section& section = *section_at(now.job, now.results, page.bench.place());
+  for (const solve::Sleeve& sleeve : piece.sleeves) {
+    Lying lying = whole.lying;
+    lying.width_um = sleeve.width_um;
+    const Um right = sleeve.left_um + sleeve.width_um;
+    const Um above = lying.face_down ? piece.width_um - right : sleeve.left_um;
+    lying.top_px += from_um(above) * lying.px_per_mm;
+    draw_make(page, {section, sleeve, lying, whole.sheet.inset(-3), true}, false);
+  }
+}
+
 void draw_whole(Page& page, const solve::Piece& piece, const WholeSection& whole) {
   LyingPart part;
   part.lying = whole.lying;
@@ -69,6 +85,7 @@ void draw_whole(Page& page, const solve::Piece& piece, const WholeSection& whole
     }
   }
   brush.frame(whole.sheet, kSheetEdge, 1.5f);
+  folds(page, piece, whole);
   const Place place = page.bench.place();
   RowLook look;
   look.is_small = true;
@@ -105,13 +122,17 @@ void section_panel(Page& page) {
   const Solved& now = page.bench.now();
   const auto& piece = now.results.pieces[static_cast<std::size_t>(page.bench.place().piece)];
   const Brush& brush = page.brush;
-  place_line(page, {middle.left, middle.top + 24});
-  face_switch(page, middle.right, middle.top);
-  headline_words(page, {middle.left, middle.top + 72}, 1e6f, false);
+  const float switch_left = face_switch(page, middle.right, middle.top);
+  const float how = how_opener(page, switch_left - 16, middle.top, Side::right);
+  place_line(page, {middle.left, middle.top + 24}, how - 12);
+  const float base = middle.top + std::max(72.0f, button_height() + 34);
+  headline_words(page, {middle.left, base}, 1e6f, false);
   const float small = brush.pitch(Role::second_line);
-  const float top = middle.top + 92 + small;
+  const float top = base + 20 + small;
   const float totals_height = std::min(244.0f, (middle.bottom - top) * 0.5f);
   const Area totals = {middle.left, middle.bottom - totals_height, middle.right, middle.bottom};
+  const HowTops how_tops{base + 14, totals.top - 8};
+  cover_for_how(page, how_tops);
   const float room = totals.top - top - small - 16;
   const float share = (middle.width() - 110) * 0.52f;
   const WholeSection whole =
@@ -120,14 +141,15 @@ void section_panel(Page& page) {
   press_sleeves(page, piece, whole);
   words_on(page, whole.sheet);
   const bool down = page.state.is_face_down;
-  const std::string last = "right edge, sleeve " + std::to_string(piece.sleeves.size());
+  const std::string first = "left edge, sleeve " + std::to_string(piece.sleeves.front().number + 1);
+  const std::string last = "right edge, sleeve " + std::to_string(piece.sleeves.back().number + 1);
   const Ink right{Role::second_line, false, kInk, Side::right};
-  brush.words({whole.sheet.right, whole.sheet.top - 7}, down ? last : "left edge, sleeve 1", right);
-  brush.words({whole.sheet.right, whole.sheet.bottom + small - 3},
-              down ? "left edge, sleeve 1" : last, right);
+  brush.words({whole.sheet.right, whole.sheet.top - 7}, down ? last : first, right);
+  brush.words({whole.sheet.right, whole.sheet.bottom + small - 3}, down ? first : last, right);
   lap_closeup(page, {whole.sheet.right + (text_size() == TextSize::large ? 120.0f : 104.0f), top,
                      middle.right, top + room});
   running_totals(page, totals);
+  how_slip(page, how_tops);
 }
 
 }  // namespace pouncemark::web

@@ -3,14 +3,15 @@
 #include "engine/base/number_text.h"
 #include "web/model/words.h"
 #include "web/panels/end_closeup.h"
+#include "web/panels/how_slip.h"
 #include "web/panels/page.h"
 #include "web/panels/whole_strip.h"
 
 namespace pouncemark::web {
 namespace {
 
-/// Even | Exactly 50, with the spacing that is wanted before them.
-void rule_switch(Page& page, float right, float top) {
+/// Even | Exactly 50, with the spacing that is wanted before them; gives the left edge.
+float rule_switch(Page& page, float right, float top) {
   const Solved& now = page.bench.now();
   const Place place = page.bench.place();
   const float height = button_height();
@@ -39,18 +40,23 @@ void rule_switch(Page& page, float right, float top) {
   }
   const float width = text_size() == TextSize::large ? 116.0f : 92.0f;
   const Area box = area_at(first.left - 16 - width, top, width, box_height());
+  const bool is_gap = now.job.spacing_is_clear_gap;
   measure_box(page, {"box.spacing",
                      Measure::spacing,
                      box,
-                     "spacing wanted, centre to centre",
+                     is_gap ? "spacing wanted, clear gap between crowns"
+                            : "spacing wanted, centre to centre",
                      {100, kMostLengthUm}});
+  const char* words = is_gap ? "clear gap wanted" : "spacing wanted";
   if (page.layout.is_compact) {
-    page.brush.words({box.left - 10, box.mid_y() + page.brush.rise(Role::text) / 2},
-                     "spacing wanted", {Role::text, false, kInk, Side::right});
+    page.brush.words({box.left - 10, box.mid_y() + page.brush.rise(Role::text) / 2}, words,
+                     {Role::text, false, kInk, Side::right});
   } else {
-    page.brush.words({box.right, box.top - 10}, "spacing wanted",
+    page.brush.words({box.right, box.bottom + page.brush.rise(Role::text) + 7}, words,
                      {Role::text, false, kInk, Side::right});
   }
+  return page.layout.is_compact ? box.left - 22 - page.brush.width_of(words, Role::text, false)
+                                : box.left;
 }
 
 /// The length, on its arrow from the bottom end to the top end.
@@ -76,17 +82,19 @@ void length_arrow(Page& page, float y, float left, float right) {
               {"box.length", Measure::length, box, "length", {kLeastLengthUm, kMostLengthUm}});
 }
 
-/// The length without its arrow, where there is no room for one.
-void length_beside(Page& page, float left, float top) {
+/// The length without its arrow, where there is no room for one; gives the right edge.
+float length_beside(Page& page, float left, float top) {
   const float width = text_size() == TextSize::large ? 116.0f : 96.0f;
   const Area box = area_at(left, top, width, box_height());
   measure_box(page,
               {"box.length", Measure::length, box, "length", {kLeastLengthUm, kMostLengthUm}});
-  page.brush.words({box.right + 10, box.mid_y() + page.brush.rise(Role::text) / 2}, "long", {});
+  const float base = box.mid_y() + page.brush.rise(Role::text) / 2;
+  return box.right + 10 + page.brush.words({box.right + 10, base}, "long", {});
 }
 
 void take_hold(Page& page, const EndPair& ends) {
   if (page.bench.is_look_only() || !page.state.open_box.id.empty()) return;
+  if (!has_own_rows(page)) return;
   const EndGrip bottom = grip_of(page, ends.bottom_end);
   const EndGrip top = grip_of(page, ends.top_end);
   // One handle for each end, asked as a thing so that nothing else is pressed through it.
@@ -148,20 +156,25 @@ void drag_ends(Page& page, const EndPair& ends) {
 float place_and_headline(Page& page) {
   const Area& middle = page.layout.middle;
   if (!page.layout.is_compact) {
-    place_line(page, {middle.left, middle.top + 24});
+    const float switch_left = face_switch(page, middle.right, middle.top);
+    const float how = how_opener(page, switch_left - 16, middle.top, Side::right);
+    place_line(page, {middle.left, middle.top + 24}, how - 12);
     headline_words(page, {middle.left, middle.top + 76}, 1e6f, true);
-    face_switch(page, middle.right, middle.top);
     rule_switch(page, middle.right, middle.top + 50);
     return middle.top + 112;
   }
   const float height = button_height();
   const float base = middle.top + height / 2 + page.brush.rise(Role::headline) / 2;
   const float switch_left = face_switch(page, middle.right, middle.top);
-  const float right = place_line(page, {middle.left, base});
+  const float right = place_line(page, {middle.left, base}, switch_left - 16);
   headline_words(page, {right + 8, base}, switch_left - 16, false);
   const float second = middle.top + height + 8;
-  length_beside(page, middle.left, second);
-  rule_switch(page, middle.right, second);
+  const float lift = (box_height() - height) / 2;
+  const float how =
+      how_opener(page, length_beside(page, middle.left, second) + 16, second + lift, Side::left);
+  const float limit = rule_switch(page, middle.right, second);
+  const float words_base = second + box_height() / 2 + page.brush.rise(Role::second_line) / 2;
+  neighbours_line(page, {how + 14, words_base}, limit);
   return second + box_height() + 14;
 }
 
@@ -170,8 +183,11 @@ float place_and_headline(Page& page) {
 void sleeve_panel(Page& page) {
   const Area& middle = page.layout.middle;
   float y = place_and_headline(page);
+  HowTops how{y + (page.layout.is_compact ? -8.0f : 4.0f), y};
   const float tall =
       page.layout.is_compact ? 56.0f : std::clamp(middle.height() * 0.1f, 64.0f, 120.0f);
+  how.snug = y + tall + (page.layout.is_compact ? 16.0f : 68.0f);
+  cover_for_how(page, how);
   if (!page.layout.is_compact) {
     y += 22;
     const Area room = {middle.left, y + 30, middle.right, y + 30 + tall};
@@ -198,6 +214,7 @@ void sleeve_panel(Page& page) {
   drag_ends(page, ends);
   draw_end(page, bottom);
   draw_end(page, top);
+  how_slip(page, how);
 }
 
 }  // namespace pouncemark::web

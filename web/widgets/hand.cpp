@@ -47,18 +47,22 @@ void Hand::end_frame() {
   focus_ = order_[static_cast<std::size_t>(next)];
 }
 
+bool Hand::is_covered(const Area& area) const {
+  return covered_ || cover_.holds({area.mid_x(), area.mid_y()});
+}
+
 void Hand::note(std::string_view id, const Area& area, std::string_view words) {
-  if (covered_) return;
+  if (is_covered(area)) return;
   places_.push_back(NotedPlace{std::string(id), area, std::string(words), false});
 }
 
 Touch Hand::touch(std::string_view id, const Area& area, std::string_view words) {
   Touch touch;
-  if (covered_) return touch;
+  if (is_covered(area)) return touch;
   note(id, area, words);
   places_.back().can_be_pressed = true;
   order_.emplace_back(id);
-  touch.over = area.holds(at_) && (held_.empty() || held_ == id);
+  touch.over = area.holds(at_) && !cover_.holds(at_) && (held_.empty() || held_ == id);
   if (touch.over) ImGui::SetMouseCursor(ImGuiMouseCursor_Hand);
   if (pressed_ && touch.over && held_.empty()) {
     held_ = std::string(id);
@@ -67,7 +71,7 @@ Touch Hand::touch(std::string_view id, const Area& area, std::string_view words)
   }
   touch.focused = focus_ == id;
   touch.held = held_ == id && (down_ || let_go_);
-  touch.clicked = (held_ == id && let_go_ && area.holds(at_)) || (touch.focused && enter_);
+  touch.clicked = (held_ == id && let_go_ && touch.over) || (touch.focused && enter_);
   return touch;
 }
 

@@ -40,6 +40,9 @@ class Hand {
 
   /// While set, nothing can be touched: a slip that must be answered lies over it.
   void set_covered(bool covered) { covered_ = covered; }
+  /// While set, what stands under this part of the screen cannot be touched: a slip lies over it.
+  /// An empty area uncovers.
+  void set_cover(const Area& cover) { cover_ = cover; }
 
   Spot at() const { return at_; }
   bool is_down() const { return down_; }
@@ -66,6 +69,8 @@ class Hand {
   const std::vector<NotedPlace>& places() const { return places_; }
 
  private:
+  bool is_covered(const Area& area) const;
+
   Spot at_;
   bool down_ = false;
   bool pressed_ = false;
@@ -82,6 +87,7 @@ class Hand {
   bool is_typing_ = false;
   bool is_typing_next_ = false;
   bool covered_ = false;
+  Area cover_;
   bool ring_ = false;
   std::string held_;
   std::string focus_;
