@@ -198,11 +198,11 @@ await checks.withBench({}, async (bench) => {
       assert.match(await bench.words(), /1-05 is missing: the codes go from 1-04 to 1-06/);
       assert.deepEqual((await section(bench)).missing, ['1-05']);
       await bench.press('place.section');
-      assert.match(await headline(bench), /^564 wide/);
+      assert.match(await headline(bench), /\b564 wide/);
       await bench.press('how');
       assert.equal(await choose(bench, 'put_back.1-05'), 'section 1: 9 sleeves, 696 wide');
       assert.equal(await bench.job(), bytes);
-      assert.match(await headline(bench), /^696 wide/);
+      assert.match(await headline(bench), /\b696 wide/);
       await bench.press('how.close');
     });
   await check('a panel\'s rows stop short of the hinge row: first point 16 to 31, and back',
