@@ -12,6 +12,7 @@ namespace {
 
 /// Even | Exactly 50, with the spacing that is wanted before them; gives the left edge.
 float rule_switch(Page& page, float right, float top) {
+  if (!has_own_rows(page)) return right;  // nothing to space
   const Solved& now = page.bench.now();
   const Place place = page.bench.place();
   const float height = button_height();

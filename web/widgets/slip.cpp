@@ -10,7 +10,8 @@ namespace pouncemark::web {
 namespace {
 
 constexpr float kInside = 18;
-constexpr float kSumInside = 14;  ///< from the bar of a sum to its words
+constexpr const char* kTo = " \xE2\x86\x92";  ///< from the former figure to the new one
+constexpr float kSumInside = 14;              ///< from the bar of a sum to its words
 
 float head_height(const Brush& brush) {
   return 8 + brush.pitch(Role::figure) + brush.pitch(Role::second_line) + 2;
@@ -64,8 +65,40 @@ float open_height(const Brush& brush, float width, const SlipLine& line, const S
   return look.open_sum == line.id ? sum_height(brush, line.sum, width - 2 * kInside) : 0;
 }
 
-void figure(const Brush& brush, const SlipLine& line, float right, float base, bool is_moving) {
-  float x = right;
+/// Widths a line's words take at its right: the unit, the figure, and what it was before.
+float figure_width(const Brush& brush, const SlipLine& line, Role before) {
+  float width = line.unit.empty() ? 0 : brush.width_of(line.unit, Role::second_line, false) + 5;
+  if (line.before.empty()) return width + brush.width_of(line.figure, Role::verb, false);
+  width += brush.width_of(line.figure, Role::figure, true) + 6;
+  return width + brush.width_of(line.before + kTo, before, false);
+}
+
+/// How a line is set so that its label and its figure do not meet: the label without what stands
+/// after its comma, then the former figure in smaller signs, then without it.
+struct LineSetting {
+  std::string label;
+  Role before = Role::text;
+  bool shows_before = true;
+};
+
+LineSetting setting_of(const Brush& brush, const SlipLine& line, float width) {
+  constexpr float kApart = 8;
+  const auto fits = [&](const std::string& label, Role before) {
+    const float words = brush.width_of(label, Role::text, false);
+    return words + kApart + figure_width(brush, line, before) <= width;
+  };
+  if (fits(line.label, Role::text)) return {line.label};
+  const std::string brief = line.label.substr(0, line.label.find(','));
+  for (const Role before : {Role::text, Role::second_line}) {
+    if (fits(brief, before)) return {brief, before};
+  }
+  return {brief, Role::second_line, false};
+}
+
+void figure(const Brush& brush, const SlipLine& line, const LineSetting& setting, Spot right,
+            bool is_moving) {
+  float x = right.x;
+  const float base = right.y;
   if (!line.unit.empty()) {
     x -= brush.words({x, base}, line.unit, {Role::second_line, false, kInk, Side::right}) + 5;
   }
@@ -78,8 +111,8 @@ void figure(const Brush& brush, const SlipLine& line, float right, float base, b
     brush.dashes({x - width, base + 6}, {x, base + 6}, kPen, 3, 9, 5);
   else
     brush.line({x - width, base + 6}, {x, base + 6}, kPen, 3);
-  brush.words({x - width - 6, base}, line.before + " \xE2\x86\x92",
-              {Role::text, false, kInk, Side::right});
+  if (!setting.shows_before) return;
+  brush.words({x - width - 6, base}, line.before + kTo, {setting.before, false, kInk, Side::right});
 }
 
 /// Dots under a number that no one entered, and under the word that says so.
@@ -177,8 +210,9 @@ std::string slip(const Brush& brush, Hand& hand, Area area, const std::vector<Sl
     if (touch.over) brush.fill({row.left, row.top + 1, row.right, row.bottom}, kMat);
     brush.line({left, y}, {right, y}, kPale, 1);
     base = y + look.line_height - (look.line_height - brush.rise(Role::verb)) / 2;
-    brush.words({left, base}, line.label, {Role::text, false, kInk});
-    figure(brush, line, right, base, look.is_moving);
+    const LineSetting setting = setting_of(brush, line, right - left);
+    brush.words({left, base}, setting.label, {Role::text, false, kInk});
+    figure(brush, line, setting, {right, base}, look.is_moving);
     focus_ring(brush, hand, row.inset(4), touch.focused);
     y += look.line_height;
     const float more = open_height(brush, area.width(), line, look);
