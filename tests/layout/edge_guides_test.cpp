@@ -208,7 +208,7 @@ TEST_CASE("a corner cut off by less than the row is in is passed over, its neigh
   };
   // source: the line 16 inside a cut of 45 degrees passes the corner (16, 16) when the cut's leg is
   // 32 - 16 times the root of 2, 9.3726.
-  const Case cases[] = {{3.5, true}, {9.37, true}, {9.375, false}, {40, false}};
+  const Case cases[] = {{3.5, true}, {9.37, true}, {9.372, false}, {9.375, false}, {40, false}};
   int seen = 0;
   for (const Case& one : cases) {
     CAPTURE(one.cut);
@@ -230,7 +230,7 @@ TEST_CASE("a corner cut off by less than the row is in is passed over, its neigh
     CHECK(bottom.first_is_shared);
     ++seen;
   }
-  CHECK(seen == 4);
+  CHECK(seen == 5);
 }
 
 TEST_CASE("a rounded corner tighter than the row is in is passed over, a wider one carries it") {
@@ -251,6 +251,38 @@ TEST_CASE("a rounded corner tighter than the row is in is passed over, a wider o
     ++seen;
   }
   CHECK(seen == 3);
+}
+
+TEST_CASE("a corner rounded by short straight edges is passed over edge by edge") {
+  // source: places on a quarter circle of 40 about (40, 40), by sine and cosine, to the micrometre.
+  const Outline panel = panel_of({{EdgeRole::hinge_side, {0, 1420}},
+                                  {EdgeRole::bottom, {0, 40}},
+                                  {EdgeRole::bottom, {3.045, 24.693}},
+                                  {EdgeRole::bottom, {11.716, 11.716}},
+                                  {EdgeRole::bottom, {24.693, 3.045}},
+                                  {EdgeRole::bottom, {40, 0}},
+                                  {EdgeRole::fly_side, {690, 0}},
+                                  {EdgeRole::top, {690, 1420}}});
+  struct Case {
+    Um in_um;
+    int passed_over;
+  };
+  int seen = 0;
+  for (const Case& one : {Case{16'000, 0}, Case{39'000, 0}, Case{45'000, 4}, Case{60'000, 4}}) {
+    CAPTURE(one.in_um);
+    const auto guides = guides_round(panel, one.in_um, edges_with_rows(panel));
+    CHECK(guides.is_ok());
+    if (!guides) continue;
+    int passed_over = 0;
+    for (const GuideLine& guide : *guides) passed_over += guide.is_passed_over ? 1 : 0;
+    CHECK(passed_over == one.passed_over);
+    const double in = from_um(one.in_um);
+    const GuideLine& hinge = (*guides)[0];
+    const Vec2 corner = point_at(hinge.line, from_um(hinge.clear_start_um));
+    CHECK(near(corner, {in, in}) == (one.passed_over > 0));
+    ++seen;
+  }
+  CHECK(seen == 4);
 }
 
 TEST_CASE("a panel too narrow for its rows is not made to fit by passing over its ends") {

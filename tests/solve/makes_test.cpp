@@ -217,6 +217,10 @@ TEST_CASE("gaps in the codes of pieces, codes used twice and bays that hold noth
   CHECK(missing.size() == 2);
   CHECK(missing[0].sentence.find("P3 is missing: the codes go from P2 to P4.") == 0);
   CHECK(missing[1].sentence.find("P3 hangs in bay ") == 0);
+  job::Job odd = gap;
+  odd.bays.clear();
+  for (job::Panel& panel : odd.panels) panel.code.insert(1, "0");  // P01, P02, P04, P05
+  CHECK(findings_of(solve::solve(odd), "code_missing").empty());
   job::Job twice = job;
   twice.bays[0].holds = twice.bays[2].holds;
   CHECK(findings_of(solve::solve(twice), "code_used_twice").size() == 1);
