@@ -30,21 +30,27 @@ bool runs_backwards(const piece::Outline& outline, const std::vector<bool>& pass
 }
 
 /// The rows of the edges on either side meet inside the piece, far enough from the edge between.
-bool neighbours_meet(const piece::Outline& outline, const std::vector<bool>& passed_over,
-                     std::size_t at, Um in_um) {
+bool neighbours_meet(const piece::Outline& outline, const piece::Extent& extent,
+                     const std::vector<bool>& passed_over, std::size_t at, Um in_um) {
   const piece::Edge& edge = outline.edges[at];
   const auto before = inward(outline.edges[neighbour_of(passed_over, at, false)], in_um);
   const auto after = inward(outline.edges[neighbour_of(passed_over, at, true)], in_um);
   if (!before || !after) return false;
   const Vec2 middle = point_at(edge.line, length(edge.line) / 2.0);
   const std::optional<Vec2> place = meeting(*before, *after, middle);
-  if (!place) return false;
+  if (!place || !holds(extent, *place)) return false;
   const bool is_inside = cross(edge.line.to - edge.line.from, *place - edge.line.from) > 0;
   const double away = distance_to(edge.line, 0, length(edge.line), *place);
   return is_inside && away > from_um(in_um) - from_um(1);
 }
 
 }  // namespace
+
+bool holds(const piece::Extent& extent, Vec2 place) {
+  const double hair = from_um(1);
+  return place.x >= extent.low.x - hair && place.x <= extent.high.x + hair &&
+         place.y >= extent.low.y - hair && place.y <= extent.high.y + hair;
+}
 
 std::optional<Segment> inward(const piece::Edge& edge, Um in_um) {
   return parallel(edge.line, from_um(in_um));
@@ -81,9 +87,10 @@ std::vector<bool> edges_passed_over(const piece::Outline& outline, Um in_um) {
   const std::size_t count = outline.edges.size();
   std::vector<bool> passed_over(count, false);
   std::vector<bool> has_no_room(count, false);
+  const piece::Extent extent = piece::extent(outline);
   const auto look_at = [&](std::size_t at) {
     has_no_room[at] = runs_backwards(outline, passed_over, at, in_um) &&
-                      neighbours_meet(outline, passed_over, at, in_um);
+                      neighbours_meet(outline, extent, passed_over, at, in_um);
   };
   for (std::size_t i = 0; i < count; ++i) look_at(i);
   // One edge at a time, the shortest first: what it leaves behind decides about its neighbours.

@@ -10,6 +10,9 @@ namespace pouncemark::layout {
 /// The line `in_um` inside an edge; nothing for an arc too tight for it.
 std::optional<Segment> inward(const piece::Edge& edge, Um in_um);
 
+/// The place lies within the extent, to the micrometre it is stored in.
+bool holds(const piece::Extent& extent, Vec2 place);
+
 /// One end of an edge and the edge whose row it meets there; they do not touch where an edge
 /// between them is passed over.
 struct Corner {

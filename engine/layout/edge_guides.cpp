@@ -33,12 +33,6 @@ Um station_short_of(const GuideLine& guide, const GuideLine& other, Um clear_um)
   return far;
 }
 
-bool holds(const piece::Extent& extent, Vec2 place) {
-  const double hair = from_um(1);
-  return place.x >= extent.low.x - hair && place.x <= extent.high.x + hair &&
-         place.y >= extent.low.y - hair && place.y <= extent.high.y + hair;
-}
-
 }  // namespace
 
 Result<GuideLine> guide_along(const piece::Edge& edge, Um in_um) {

@@ -58,22 +58,11 @@ double cap_area(const Segment& line) {
   return r * r / 2.0 * (turn - std::sin(turn));
 }
 
-/// The place lies on the line between its ends, farther than `clear` from both.
-bool is_within(const Segment& line, Vec2 place, double clear) {
-  const bool at_an_end = length(place - line.from) < clear || length(place - line.to) < clear;
-  return !at_an_end && distance_to(line, 0, length(line), place) < tolerance::kSamePointMm;
-}
-
-/// How near to a shared corner two edges may meet again and still only touch: an arc that runs into
-/// its neighbour turns by as much as a smooth joint may, so its circle can come back that soon.
-double touch_mm(const Segment& a, const Segment& b) {
-  double touch = tolerance::kTouchMm;
-  for (const Segment* line : {&a, &b}) {
-    if (is_straight(*line)) continue;
-    const double again = 2.0 * tolerance::kSmoothJoint * radius(*line);
-    touch = std::max(touch, std::min(again, length(*line) / 4.0));
-  }
-  return touch;
+/// The place lies on the line between its ends and does not touch them.
+bool is_within(const Segment& line, Vec2 place) {
+  const double to_ends = std::min(length(place - line.from), length(place - line.to));
+  return to_ends >= tolerance::kTouchMm &&
+         distance_to(line, 0, length(line), place) < tolerance::kSamePointMm;
 }
 
 /// The boxes round the two lines, arcs at their fullest, do not touch.
@@ -85,23 +74,20 @@ bool are_far_apart(const Segment& a, const Segment& b) {
   return dot(between, between) > reach * reach;
 }
 
-bool cross_one_another(const Segment& a, const Segment& b, bool share_a_corner) {
+bool cross_one_another(const Segment& a, const Segment& b) {
   if (are_far_apart(a, b)) return false;
   const Meetings all = meetings(a, b);
-  const double clear = share_a_corner ? touch_mm(a, b) : tolerance::kTouchMm;
   for (const Vec2 place : {all.a, all.b}) {
-    if (all.count > 0 && is_within(a, place, clear) && is_within(b, place, clear)) return true;
+    if (all.count > 0 && is_within(a, place) && is_within(b, place)) return true;
   }
   return false;
 }
 
 bool crosses_itself(const Outline& outline) {
   const auto& edges = outline.edges;
-  const std::size_t count = edges.size();
-  for (std::size_t i = 0; i < count; ++i) {
-    for (std::size_t j = i + 1; j < count; ++j) {
-      const bool share_a_corner = j == i + 1 || (i == 0 && j + 1 == count);
-      if (cross_one_another(edges[i].line, edges[j].line, share_a_corner)) return true;
+  for (std::size_t i = 0; i < edges.size(); ++i) {
+    for (std::size_t j = i + 1; j < edges.size(); ++j) {
+      if (cross_one_another(edges[i].line, edges[j].line)) return true;
     }
   }
   return false;

@@ -294,3 +294,20 @@ TEST_CASE("a panel too narrow for its rows is not made to fit by passing over it
   const GuideLine& top = (*guides)[1];
   CHECK(solve_run(rule_of(top, 48'000)).problem().code == ProblemCode::row_too_short);
 }
+
+TEST_CASE("a panel too narrow for its rows says so even where its sides are not quite parallel") {
+  int seen = 0;
+  for (const double lean : {1.0, -1.0, 0.001}) {
+    const Outline narrow = panel_of({{EdgeRole::hinge_side, {0, 1420}},
+                                     {EdgeRole::bottom, {0, 0}},
+                                     {EdgeRole::fly_side, {30, 0}},
+                                     {EdgeRole::top, {30 + lean, 1420}}});
+    const auto guides = guides_round(narrow, 16'000, edges_with_rows(narrow));
+    CHECK(guides.is_ok());
+    if (!guides) continue;
+    for (const GuideLine& guide : *guides) CHECK(!guide.is_passed_over);
+    CHECK(solve_run(rule_of((*guides)[1], 48'000)).problem().code == ProblemCode::row_too_short);
+    ++seen;
+  }
+  CHECK(seen == 3);
+}

@@ -165,3 +165,26 @@ TEST_CASE("an edge too short for a row is said in a note, and its neighbours sha
   job.panels[0].panel_in_um = 2'000;
   CHECK(findings_of(solve::solve(job), "edge_passed_over").empty());
 }
+
+TEST_CASE("rows that pass over one another in a narrow waist are warned of, at no distance") {
+  job::Job job = panel_job(690, 1420, "left");
+  const auto waist = [&job](Um left_um, Um right_um) {
+    job.panels[0].outline = {{"hinge_side", {0, 1'400'000}, 0, {}},
+                             {"hinge_side", {left_um, 700'000}, 0, {}},
+                             {"fly_side", {0, 0}, 0, {}},
+                             {"bottom", {700'000, 0}, 0, {}},
+                             {"bottom", {right_um, 700'000}, 0, {}},
+                             {"top", {700'000, 1'400'000}, 0, {}}};
+    return findings_of(solve::solve(job), "rows_cross");
+  };
+  const auto narrow = waist(340'000, 360'000);
+  CHECK(!narrow.empty());
+  CHECK(narrow[0].figure == "0.0");
+  CHECK(waist(250'000, 450'000).empty());
+}
+
+TEST_CASE("two rows side by side are not rows that cross, however near") {
+  CHECK(findings_of(solve::solve(panel_job(690, 45, "left")), "rows_cross").empty());
+  CHECK(row_of(solve::solve(panel_job(690, 45, "left")), "P1 top", RowKind::stitch).run.points() >
+        2);
+}
