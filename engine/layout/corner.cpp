@@ -29,19 +29,16 @@ bool runs_backwards(const piece::Outline& outline, const std::vector<bool>& pass
   return ends[0] && ends[1] && *ends[0] > *ends[1];
 }
 
-/// The rows of the edges on either side meet inside the piece, far enough from the edge between.
+/// The rows of the edges on either side meet on the piece. Where the row between them would run
+/// backwards they do so beyond it, so far enough from its edge.
 bool neighbours_meet(const piece::Outline& outline, const piece::Extent& extent,
                      const std::vector<bool>& passed_over, std::size_t at, Um in_um) {
-  const piece::Edge& edge = outline.edges[at];
   const auto before = inward(outline.edges[neighbour_of(passed_over, at, false)], in_um);
   const auto after = inward(outline.edges[neighbour_of(passed_over, at, true)], in_um);
   if (!before || !after) return false;
-  const Vec2 middle = point_at(edge.line, length(edge.line) / 2.0);
-  const std::optional<Vec2> place = meeting(*before, *after, middle);
-  if (!place || !holds(extent, *place)) return false;
-  const bool is_inside = cross(edge.line.to - edge.line.from, *place - edge.line.from) > 0;
-  const double away = distance_to(edge.line, 0, length(edge.line), *place);
-  return is_inside && away > from_um(in_um) - from_um(1);
+  const Segment& line = outline.edges[at].line;
+  const std::optional<Vec2> place = meeting(*before, *after, point_at(line, length(line) / 2.0));
+  return place && holds(extent, *place);
 }
 
 }  // namespace
