@@ -210,3 +210,30 @@ TEST_CASE(
   choice.measured = {180'000, 196'000};
   CHECK(printed(choice, {GuideKind::full_face, 0}).files.size() == 1);
 }
+
+TEST_CASE("a bar more than a quarter of a per cent out is said with what it makes on a long row") {
+  struct Case {
+    Um across;
+    Um along;
+    const char* begins;
+  };
+  // source: 2400 × 0.8 ÷ 200 = 9.6 and 2400 × 0.451 ÷ 180 = 6.0, by hand
+  const Case cases[] = {
+      {180'000, 199'200, "Your printer is short 0.4 %: 9.6 on a row of 2400."},
+      {180'451, 200'000, "Your printer is long 0.3 %: 6.0 on a row of 2400."},
+      {179'000, 200'600, "Your printer is short 0.6 %: 13.3 on a row of 2400."},
+      {180'450, 199'500, ""},
+      {180'000, 200'000, ""},
+  };
+  int seen = 0;
+  for (const Case& one : cases) {
+    CAPTURE(std::string(one.begins));
+    PaperChoice choice = on_paper("A4");
+    choice.measured = {one.across, one.along};
+    const std::string words = web::bar_caution(choice);
+    CHECK(words.starts_with(one.begins));
+    CHECK(words.empty() == (one.begins[0] == '\0'));
+    ++seen;
+  }
+  CHECK(seen == 5);
+}

@@ -97,4 +97,24 @@ bool printer_is_proved(const PaperChoice& choice) {
          !printer_is_refused(choice);
 }
 
+std::string bar_caution(const PaperChoice& choice) {
+  constexpr Um kRow = 2'400'000;
+  const auto [nominal, measured] = print_check_of(choice);
+  Um worst = 0;
+  std::string words;
+  const auto take = [&](Um is, Um should_be) {
+    const Um away = std::abs(is - should_be);
+    const Um on_row = divide_round(kRow * away, should_be);
+    if (away * 10'000 <= 25 * should_be || on_row <= worst) return;
+    worst = on_row;
+    words = bar_words(should_be, is);
+  };
+  take(measured.across_um, nominal.across_um);
+  take(measured.along_um, nominal.along_um);
+  if (worst == 0) return {};
+  return "Your printer is " + words + ": " + mm_text(worst, 1) +
+         " on a row of 2400. Guides are corrected by as much; use them from this printer and paper "
+         "only.";
+}
+
 }  // namespace pouncemark::web

@@ -72,4 +72,8 @@ bool printer_is_refused(const PaperChoice& choice);
 /// Both bars of page 0 were measured and neither is refused.
 bool printer_is_proved(const PaperChoice& choice);
 
+/// What a bar more than 0.25 % out means on a row of 2400, and what is done about it; empty where
+/// both bars are nearer. The worse of the two is said. Only of a printer that is proved.
+std::string bar_caution(const PaperChoice& choice);
+
 }  // namespace pouncemark::web

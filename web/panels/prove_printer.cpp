@@ -137,9 +137,14 @@ float bar_box(Page& page, const Bar& bar, float x, float y) {
 constexpr const char* kRefused = "Was fit to page on? Print page 0 again, at 100 %.";
 constexpr const char* kUnproved = "Measure both bars with a steel rule before using any guide.";
 
+/// The longest of what may stand under the bars.
+constexpr const char* kLongest =
+    "Your printer is short 0.4 %: 10.0 on a row of 2400. Guides are corrected by as much; use them "
+    "from this printer and paper only.";
+
 /// Height of the tag and its sentence; room is kept for them whether they stand or not.
 float stop_height(const Brush& brush, float width) {
-  const auto lines = broken(brush, kUnproved, width, Role::text, false).size();
+  const auto lines = broken(brush, kLongest, width, Role::text, false).size();
   return 6 + tag_height() + brush.pitch(Role::text) * (static_cast<float>(lines) + 0.4f);
 }
 
@@ -161,9 +166,12 @@ void prove_the_printer(Page& page, const Area& area) {
   }
   y = press.bottom + 14;
   for (const Bar& bar : kBars) y = bar_box(page, bar, area.left, y);
-  if (printer_is_proved(page.state.paper)) return;
-  tag(brush, {area.left, y + 6}, TagKind::stop);
-  const char* sentence = printer_is_refused(page.state.paper) ? kRefused : kUnproved;
+  const bool is_proved = printer_is_proved(page.state.paper);
+  const std::string sentence = is_proved ? bar_caution(page.state.paper)
+                               : printer_is_refused(page.state.paper) ? kRefused
+                                                                      : kUnproved;
+  if (sentence.empty()) return;
+  tag(brush, {area.left, y + 6}, is_proved ? TagKind::warn : TagKind::stop);
   brush.paragraph({area.left, y + 6 + tag_height() + brush.pitch(Role::text)}, sentence,
                   area.width(), {});
   page.hand.note("printer", {area.left, y + 6, area.right, area.bottom}, sentence);
