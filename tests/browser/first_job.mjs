@@ -45,16 +45,6 @@ async function drag(name, dx) {
   await bench.rest();
 }
 
-/** Presses a named place and gives the file that was downloaded for it. */
-async function downloaded(name) {
-  const coming = bench.page.waitForEvent('download', {timeout: 20000});
-  await bench.press(name);
-  const download = await coming;
-  const file = path.join(OUT, download.suggestedFilename());
-  await download.saveAs(file);
-  return file;
-}
-
 /** Chooses a file in the chooser that a named place opens. */
 async function choose(name, file) {
   const coming = bench.page.waitForEvent('filechooser', {timeout: 20000});
@@ -62,13 +52,6 @@ async function choose(name, file) {
   await (await coming).setFiles(file);
   await bench.page.waitForTimeout(200);
   await bench.rest();
-}
-
-/** Types into a box: press, write over what is marked, Enter. */
-async function typeInto(name, words) {
-  await bench.press(name);
-  await bench.write(words);
-  await bench.key('Enter');
 }
 
 /** Width and height in millimetres of every filled rectangle on a page, as mutool reads them. */
@@ -110,7 +93,7 @@ try {
   await picture('sleeve');
 
   // `5 cm` typed over the 50: nothing moves.
-  await typeInto('box.spacing', '5 cm');
+  await bench.typeInto('box.spacing', '5 cm');
   check('5 cm typed over 50 changes nothing', await bench.job() === first);
 
   // Exactly 50 says what is left over.
@@ -169,7 +152,7 @@ try {
   check('a wrong entry changes nothing', await bench.job() === undone);
   await picture('refused');
   await bench.key('Escape');
-  await typeInto('box.kept_clear', '25');
+  await bench.typeInto('box.kept_clear', '25');
   check('25 typed gives 36 at 50.00', await headline() === AT_25, await headline());
   await picture('typed');
   await bench.key('Control+z');
@@ -185,23 +168,23 @@ try {
   // Print page 0 and the guide.
   await bench.press('stage.print');
   await picture('print');
-  const pageZero = await downloaded('print.test_page');
+  const pageZero = await bench.downloaded('print.test_page', OUT);
   const bars = rectangles(pageZero);
   const along = bars.find(([wide, high]) => wide < 20 && high > 150);
   const across = bars.find(([wide, high]) => high < 20 && wide > 150);
   check('page 0 measures 200.00 along', along?.[1].toFixed(2) === '200.00', along?.[1]);
   check('page 0 measures 180.00 across', across?.[0].toFixed(2) === '180.00', across?.[0]);
-  const guide = await downloaded('print.full_face');
+  const guide = await bench.downloaded('print.full_face', OUT);
   check('the full-face guide has 7 pages', pagesOf(guide) === 7, pagesOf(guide));
   console.log(`printed ${path.basename(pageZero)} and ${path.basename(guide)}`);
-  await typeInto('box.bar_along', '199.2');
+  await bench.typeInto('box.bar_along', '199.2');
   check('199.2 typed says what the printer does',
     (await bench.line('last_action'))?.includes('199.2'), await bench.line('last_action'));
   await picture('printed');
 
   // Save, load anew, open.
   await bench.press('stage.make');
-  const saved = await downloaded('save');
+  const saved = await bench.downloaded('save', OUT);
   const kept = await bench.job();
   check('the saved file is the open job', readFileSync(saved, 'utf8') === kept);
   check('the file has a sensible name', path.basename(saved) === 'first-sleeve.json',

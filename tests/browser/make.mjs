@@ -26,12 +26,6 @@ async function choose(bench, answer) {
   return told;
 }
 
-async function typeInto(bench, box, words) {
-  await bench.press(box);
-  await bench.write(words);
-  await bench.key('Enter');
-}
-
 /** Does `act`, then takes it back with Ctrl+Z: the job must be as before, byte for byte. */
 async function withUndo(bench, act) {
   const before = await bench.job();
@@ -107,7 +101,7 @@ await checks.withBench({}, async (bench) => {
   });
   await check('folded with an inside radius of 0.5 on a sleeve 120 wide: a blank of 240.5',
     async () => {
-      await typeInto(bench, 'box.width', '120');
+      await bench.typeInto('box.width', '120');
       await bench.press('how');
       await withUndo(bench, async () => {
         assert.equal(await choose(bench, 'leaves.folded'),
@@ -121,7 +115,7 @@ await checks.withBench({}, async (bench) => {
       await choose(bench, 'leaves.folded');
       await turnTo(bench, 'box.fold_radius');
       await withUndo(bench, async () => {
-        await typeInto(bench, 'box.fold_radius', '2');
+        await bench.typeInto('box.fold_radius', '2');
         assert.equal((await section(bench)).fold_radius_mm, 2);
       });
       await withUndo(bench, () => choose(bench, 'sewn_side.left'));
@@ -131,7 +125,7 @@ await checks.withBench({}, async (bench) => {
     assert.equal((await section(bench)).flange_mm, 30);
     await turnTo(bench, 'box.flange');
     const before = await bench.job();
-    await typeInto(bench, 'box.flange', '200');
+    await bench.typeInto('box.flange', '200');
     assert.equal(await bench.job(), before);
     await bench.key('Escape');
     assert.ok((await bench.places()).has('how.close'), 'Esc closed the box, not the slip');
@@ -215,7 +209,7 @@ await checks.withBench({}, async (bench) => {
         assert.match(await choose(bench, 'corners.stop_short'), /60 points.*first point at 31\.0/);
         assert.match(await headline(bench), /^60 points/);
         await withUndo(bench, async () => {
-          await typeInto(bench, 'box.corner_clear', '20');
+          await bench.typeInto('box.corner_clear', '20');
           assert.match(await follows(bench, 'corners.stop_short'), /first point at 36\.0/);
         });
       });

@@ -126,6 +126,23 @@ export class Bench {
     await this.rest();
   }
 
+  /** Types into a box: press, write over what is marked, Enter. */
+  async typeInto(name, words) {
+    await this.press(name);
+    await this.write(words);
+    await this.key('Enter');
+  }
+
+  /** Presses a named place and gives the file that was downloaded for it, kept in `folder`. */
+  async downloaded(name, folder) {
+    const coming = this.page.waitForEvent('download', {timeout: REST_MS});
+    await this.press(name);
+    const download = await coming;
+    const file = path.join(folder, download.suggestedFilename());
+    await download.saveAs(file);
+    return file;
+  }
+
   /** The open job as it would be saved; empty when there is none. */
   async job() {
     await this.rest();

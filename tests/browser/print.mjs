@@ -17,23 +17,6 @@ mkdirSync(OUT, {recursive: true});
 const checks = new Checks();
 const check = (sentence, body) => checks.check(sentence, body);
 
-/** Presses a named place and gives the file that was downloaded for it. */
-async function downloaded(bench, name) {
-  const coming = bench.page.waitForEvent('download', {timeout: 20000});
-  await bench.press(name);
-  const download = await coming;
-  const file = path.join(OUT, download.suggestedFilename());
-  await download.saveAs(file);
-  return file;
-}
-
-/** Types into a box: press, write over what is marked, Enter. */
-async function typeInto(bench, name, words) {
-  await bench.press(name);
-  await bench.write(words);
-  await bench.key('Enter');
-}
-
 const read = (program, ...words) => execFileSync(program, words, {encoding: 'utf8'});
 const pagesOf = (file) => Number(read('pdfinfo', file).match(/^Pages:\s+(\d+)/m)[1]);
 
@@ -93,7 +76,7 @@ await checks.withBench(clipboard, async (bench) => {
   });
   await check('199.2 of 200 is short 0.4 %, 180 as it stands is true: the printer is proved',
     async () => {
-      await typeInto(bench, 'box.bar_along', '199.2');
+      await bench.typeInto('box.bar_along', '199.2');
       assert.equal(await says(bench, 'said.along'), 'short 0.4 %');
       await bench.press('box.bar_across');
       await bench.key('Enter');
@@ -121,33 +104,33 @@ await checks.withBench(clipboard, async (bench) => {
     await bench.page.evaluate(() => document.querySelector('[data-place="paper.a3"]').focus());
     await bench.key('Enter');
     assert.equal(await says(bench, 'page_zero'), 'Page 0, 200 across, 200 along, on A3');
-    const page0 = await downloaded(bench, 'print.test_page');
+    const page0 = await bench.downloaded('print.test_page', OUT);
     assert.equal(path.basename(page0), 'first-sleeve_test-page_A3.pdf');
     assert.deepEqual(barsOf(page0), ['200.00', '200.00']);
     assert.deepEqual(pageBoxes(page0), ['297.0 x 420.0']);
   });
   await check('194 of 200 is refused, and so is every guide until it is measured again',
     async () => {
-      await typeInto(bench, 'box.bar_across', '194');
+      await bench.typeInto('box.bar_across', '194');
       assert.equal(await says(bench, 'said.across'), 'over 2 % out');
       assert.match(await says(bench, 'printer'), /Was fit to page on\?/);
       await bench.press('print.full_face');
       assert.match(await says(bench, 'print.refused'), /found 194 of 200; needed 196 to 204/);
-      await typeInto(bench, 'box.bar_across', '199.2');
+      await bench.typeInto('box.bar_across', '199.2');
       assert.equal(await says(bench, 'print.refused'), null);
     });
   await check('another size: 60cm wide, 900 long, and everything follows', async () => {
     assert.equal((await bench.places()).has('box.paper_width'), false);
     await bench.press('paper.other');
     assert.equal(await says(bench, 'box.paper_width'), 'paper, wide 297');
-    await typeInto(bench, 'box.paper_width', '60cm');
-    await typeInto(bench, 'box.paper_length', '900');
+    await bench.typeInto('box.paper_width', '60cm');
+    await bench.typeInto('box.paper_length', '900');
     assert.match(await says(bench, 'sheets'), / sheets of 600 × 900$/);
     assert.match(await says(bench, 'print.full_face'), /full-face.*: 3 pages$/i);
     assert.equal(await says(bench, 'page_zero'), 'Page 0, 200 across, 200 along, on 600 × 900');
   });
   await check('a side in inches is taken as inches', async () => {
-    await typeInto(bench, 'box.paper_width', '23.4in');
+    await bench.typeInto('box.paper_width', '23.4in');
     assert.equal(await says(bench, 'box.paper_width'), 'paper, wide 594.4');
     assert.match(await says(bench, 'sheets'), / sheets of 594\.4 × 900$/);
   });
@@ -155,7 +138,7 @@ await checks.withBench(clipboard, async (bench) => {
     async () => {
       const refused = 'This paper cannot carry the guide; found 50x900; needed at least 100x140; ' +
         'take larger paper.';
-      await typeInto(bench, 'box.paper_width', '5cm');
+      await bench.typeInto('box.paper_width', '5cm');
       assert.equal(await says(bench, 'paper.refused'), refused);
       await bench.page.screenshot({path: path.join(OUT, 'refused.png')});
       assert.equal(await boxWords(bench), '5cm');
@@ -164,7 +147,7 @@ await checks.withBench(clipboard, async (bench) => {
       assert.match(await says(bench, 'sheets'), / sheets of 594\.4 × 900$/);
       await bench.key('Escape');
       assert.equal(await says(bench, 'paper.refused'), null);
-      await typeInto(bench, 'box.paper_length', '2 sheets');
+      await bench.typeInto('box.paper_length', '2 sheets');
       assert.match(await says(bench, 'paper.refused'), /^This is not a length; found "?2 sheets/);
       assert.equal(await boxWords(bench), '2 sheets');
       await bench.key('Escape');
@@ -185,16 +168,16 @@ await checks.withBench({}, async (bench) => {
   await check('a full-face guide on A3 has pages of A3', async () => {
     await bench.press('paper.a3');
     assert.match(await says(bench, 'print.full_face.P1'), /: 12 pages$/);
-    const file = await downloaded(bench, 'print.full_face.P1');
+    const file = await bench.downloaded('print.full_face.P1', OUT);
     assert.equal(path.basename(file), 'marsh-lights_panel-1_full-face_A3_front.pdf');
     assert.equal(pagesOf(file), 12);
     assert.deepEqual(pageBoxes(file), ['297.0 x 420.0']);
   });
   await check('a full-face guide on 600 × 900 has pages of that size', async () => {
     await bench.press('paper.other');
-    await typeInto(bench, 'box.paper_width', '60cm');
-    await typeInto(bench, 'box.paper_length', '900');
-    const file = await downloaded(bench, 'print.full_face');
+    await bench.typeInto('box.paper_width', '60cm');
+    await bench.typeInto('box.paper_length', '900');
+    const file = await bench.downloaded('print.full_face', OUT);
     assert.equal(path.basename(file), 'marsh-lights_section-1_full-face_600x900_front.pdf');
     assert.equal(pagesOf(file), 4);
     assert.deepEqual(pageBoxes(file), ['600.0 x 900.0']);
@@ -202,7 +185,7 @@ await checks.withBench({}, async (bench) => {
   await check('a tick list on Letter has the distances from the datum', async () => {
     await bench.press('paper.letter');
     const [, pages] = (await says(bench, 'print.tick_list.P1')).match(/: (\d+) pages?$/);
-    const file = await downloaded(bench, 'print.tick_list.P1');
+    const file = await bench.downloaded('print.tick_list.P1', OUT);
     assert.equal(path.basename(file), 'marsh-lights_panel-1_tick-list_Letter_front.pdf');
     assert.equal(pagesOf(file), Number(pages));
     assert.deepEqual(pageBoxes(file), ['215.9 x 279.4']);

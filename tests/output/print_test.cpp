@@ -2,6 +2,7 @@
 #include "engine/output/output.h"
 #include "engine/solve/solve.h"
 #include "tests/support/jobs.h"
+#include "tests/support/pdf_pages.h"
 
 #include <doctest/doctest.h>
 
@@ -13,6 +14,7 @@ using namespace pouncemark;
 using namespace pouncemark::output;
 using pouncemark::batch::built_in_faces;
 using pouncemark::tests::demo_job;
+using pouncemark::tests::pages_in;
 using enum pouncemark::ProblemCode;
 
 namespace {
@@ -26,15 +28,6 @@ PrintOptions order(Guide guide, const char* paper) {
   options.guide = guide;
   options.paper = paper;
   return options;
-}
-
-std::int64_t pages_in(const std::string& pdf) {
-  std::int64_t pages = 0;
-  for (std::size_t at = pdf.find("/MediaBox"); at != std::string::npos;
-       at = pdf.find("/MediaBox", at + 1)) {
-    ++pages;
-  }
-  return pages;
 }
 
 }  // namespace

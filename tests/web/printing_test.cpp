@@ -2,6 +2,7 @@
 
 #include "engine/batch/built_in_faces.h"
 #include "tests/support/jobs.h"
+#include "tests/support/pdf_pages.h"
 
 #include <doctest/doctest.h>
 
@@ -11,6 +12,7 @@
 #include <vector>
 
 using namespace pouncemark;
+using tests::pages_in;
 using web::bar_is_refused;
 using web::bar_words;
 using web::GuideKind;
@@ -29,15 +31,6 @@ web::Printed printed(const PaperChoice& choice, web::PrintWish wish) {
   return web::printed(web::solved(tests::demo_job("marsh-lights")), choice, wish,
                       {std::string(faces.main_regular), std::string(faces.main_bold),
                        std::string(faces.wide_regular), std::string(faces.wide_bold)});
-}
-
-std::int64_t pages_in(const std::string& pdf) {
-  std::int64_t pages = 0;
-  for (std::size_t at = pdf.find("/MediaBox"); at != std::string::npos;
-       at = pdf.find("/MediaBox", at + 1)) {
-    ++pages;
-  }
-  return pages;
 }
 
 }  // namespace
