@@ -63,7 +63,7 @@ await checks.withBench({}, async (bench) => {
     assert.equal(await headline(bench), '36 points in each staple row, exactly 50.00 apart');
     assert.equal(await bench.line('headline.because'), '14 left over at the top');
     assert.equal(await bench.line('left_over.top'), '14 left over');
-    assert.equal(await bench.line('spacing.top'), '50.00 centre to centre');
+    assert.equal(await bench.line('spacing.top'), '50.00 centre to centre, show the sum');
   });
   await check('half at each end: the first point stands at 25, 7 left over at both', async () => {
     await bench.press('how');
@@ -80,7 +80,7 @@ await checks.withBench({}, async (bench) => {
       '37 points, from 18.0 to 1782.0; the last gap is 14');
     await bench.press('how.close');
     assert.match(await headline(bench), /^37 points/);
-    assert.equal(await bench.line('spacing.top'), '14.00 last gap');
+    assert.equal(await bench.line('spacing.top'), '14.00 last gap, show the sum');
     assert.equal(await bench.line('left_over.top'), null);
     assert.match(await bench.words(), /the last gap is shorter than/);
     await bench.press('how');
@@ -96,7 +96,7 @@ await checks.withBench({}, async (bench) => {
       assert.equal(await headline(bench), '30 points in each staple row, 60.83 apart');
       assert.match(await bench.line('last_action'), /clear gap between crowns, for the whole job/);
       await bench.press('how.close');
-      assert.equal(await bench.line('spacing.bottom'), '48.83 clear gap');
+      assert.equal(await bench.line('spacing.bottom'), '48.83 clear gap, show the sum');
     });
   });
   await check('folded with an inside radius of 0.5 on a sleeve 120 wide: a blank of 240.5',

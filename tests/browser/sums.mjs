@@ -129,6 +129,10 @@ await checks.withBench({}, async (bench) => {
   await checks.check('every figure of a sleeve in a section opens its sum', async () => {
     await bench.press('place.next');
     await pressEveryLine(bench, 9);
+    await bench.press('spacing.bottom');
+    await isOpen(bench, 'slip.spacing');
+    await bench.press('spacing.top');
+    assert.deepEqual(await openSums(bench), []);
   });
   await checks.check('every figure of a panel opens its sum, and the headline its points',
     async () => {

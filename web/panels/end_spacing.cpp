@@ -136,8 +136,14 @@ void spacing_arrow(Page& page, const EndCloseup& end) {
   const std::string figure = mm_text(gap.figure, 2);
   const Colour colour = spacing_has_changed(page) ? kPen : kInk;
   const std::string words = gap_words(gap);
-  page.hand.note(end.is_bottom ? "spacing.bottom" : "spacing.top",
-                 {a, between.middle - 20, b, between.middle + 4}, figure + " " + words);
+  // The ends of the arrow stand on lines that are dragged: the figure is pressed between them.
+  const char* line = gap.is_short   ? "slip.last_gap"
+                     : gap.is_clear ? "slip.clear_gap"
+                                    : "slip.spacing";
+  figure_on_bench(page, {end.is_bottom ? "spacing.bottom" : "spacing.top",
+                         line,
+                         {a + 9, between.middle - 28, b - 9, between.middle - 4},
+                         figure + " " + words + ", show the sum"});
   const float wide = brush.width_of(figure, Role::figure, true);
   if (wide + 8 >= b - a || between.is_tight) {
     figure_beside(page, end, between, gap, figure, colour);
