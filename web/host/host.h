@@ -4,6 +4,10 @@
 #include <string>
 #include <string_view>
 
+namespace pouncemark::web {
+class SetWords;
+}
+
 /// The one seam to the browser: frames, files, clipboard, the page around the canvas. Everything a
 /// panel or the main program wants of the browser goes through here; only host_browser.cpp knows
 /// Emscripten. Places are device pixels from the canvas's upper left corner.
@@ -66,6 +70,8 @@ class Guest {
   /// The job the page is showing, as it would be saved; what `pm_job()` gives to the page's tests,
   /// and what can still be saved after the bench has stopped. Empty: none is open.
   virtual std::string job_text() { return {}; }
+  /// The words of the last frame and where they stand; what `pm_words()` gives to the page's tests.
+  virtual SetWords* set_words() { return nullptr; }
 };
 
 /// The one guest; it must outlive the page. Null: the bench stays bare.

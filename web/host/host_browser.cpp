@@ -1,6 +1,7 @@
 #include "web/host/bench_shell.h"
 #include "web/host/host.h"
 #include "web/widgets/faces.h"
+#include "web/widgets/set_words.h"
 
 #include <emscripten.h>
 #include <imgui.h>
@@ -51,6 +52,7 @@ struct Host {
   Guest* guest = nullptr;
   std::vector<Place> places;
   std::string places_text;
+  std::string words_text;
   std::string pasted;
   Typing typing;
   int pointer_shape = 0;
@@ -80,6 +82,15 @@ std::string place_text(const Place& place) {
                 static_cast<double>(place.right), static_cast<double>(place.bottom),
                 place.can_be_pressed ? 1 : 0);
   return '[' + quoted(place.id) + figures;
+}
+
+std::string run_text(const SetRun& run) {
+  char figures[120];
+  std::snprintf(figures, sizeof figures, ",%.2f,%.2f,%.2f,%.2f,%.2f,%d]",
+                static_cast<double>(run.area.left), static_cast<double>(run.area.top),
+                static_cast<double>(run.area.right), static_cast<double>(run.area.bottom),
+                static_cast<double>(run.em_px), run.is_cut ? 1 : 0);
+  return '[' + quoted(run.words) + figures;
 }
 
 /// Tells the page what the frame changed around the picture.
@@ -247,6 +258,24 @@ EMSCRIPTEN_KEEPALIVE const char* pm_places() {
   for (const shell_host::Place& place : host.places) {
     if (text.size() > 1) text += ',';
     text += shell_host::place_text(place);
+  }
+  text += ']';
+  return text.c_str();
+}
+
+/// The words of the last frame in the order they were set: [["words",left,top,right,bottom,em,cut],
+/// ...], CSS pixels; cut is 1 or 0. The first call switches the noting on and gives none.
+EMSCRIPTEN_KEEPALIVE const char* pm_words() {
+  shell_host::Host& host = shell_host::the_host();
+  pouncemark::web::SetWords* noted = host.guest == nullptr ? nullptr : host.guest->set_words();
+  std::string& text = host.words_text;
+  text = "[";
+  if (noted != nullptr) {
+    noted->switch_on();
+    for (const pouncemark::web::SetRun& run : noted->runs()) {
+      if (text.size() > 1) text += ',';
+      text += shell_host::run_text(run);
+    }
   }
   text += ']';
   return text.c_str();

@@ -26,6 +26,7 @@ class BenchPage final : public host::Guest {
   void ctrl_key(char key) override;
   void place_focused(std::string_view id) override;
   void picture_restored() override { scene_.forget_picture(); }
+  SetWords* set_words() override { return &set_words_; }
   std::string job_text() override { return bench_.has_job() ? bench_.file_bytes() : std::string(); }
 
  private:
@@ -41,6 +42,7 @@ class BenchPage final : public host::Guest {
   Scene scene_;
   Hand hand_;
   PageState state_;
+  SetWords set_words_;
   struct MirrorLine {
     std::string id;
     std::string words;
@@ -81,7 +83,8 @@ void BenchPage::draw(float width, float height, float ratio) {
                    ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBackground |
                    ImGuiWindowFlags_NoBringToFrontOnFocus | ImGuiWindowFlags_NoNav |
                    ImGuiWindowFlags_NoScrollWithMouse);
-  const Brush brush(ImGui::GetWindowDrawList(), ratio);
+  set_words_.begin_frame();
+  const Brush brush(ImGui::GetWindowDrawList(), ratio, set_words_);
   Page page{bench_, brush, hand_, scene_, state_, layout_for(width / ratio, height / ratio)};
   hand_.set_covered(bench_.failed_open().has_value());
   // The brown paper again: a list of own drawing alone would upload the program's whole memory.

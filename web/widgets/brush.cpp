@@ -26,7 +26,15 @@ float area_twice(std::span<const Spot> corners) {
 
 float Brush::whole_px(float at) const { return std::floor(at * ratio_ + 0.5f); }
 
+void Brush::note(const Area& area, std::string_view words, Role role) const {
+  const ImVec2 low = list_->GetClipRectMin();
+  const ImVec2 high = list_->GetClipRectMax();
+  noted_->set(words, area, line_height(role) / ratio_ / kLineOfEm,
+              {low.x / ratio_, low.y / ratio_, high.x / ratio_, high.y / ratio_});
+}
+
 void Brush::fill(const Area& area, Colour colour, float round) const {
+  noted_->cover(area);
   list_->AddRectFilled({whole_px(area.left), whole_px(area.top)},
                        {whole_px(area.right), whole_px(area.bottom)}, colour, round * ratio_);
 }
@@ -80,6 +88,7 @@ void Brush::dashes(Spot from, Spot to, Colour colour, float thick, float on, flo
 }
 
 void Brush::shape(std::span<const Spot> corners, Colour colour) const {
+  noted_->cover(corners);
   std::vector<ImVec2> places;
   places.reserve(corners.size());
   for (const Spot& corner : corners) places.push_back({corner.x * ratio_, corner.y * ratio_});
@@ -139,6 +148,8 @@ float Brush::pitch(Role role) const {
 
 float Brush::rise(Role role) const { return line_height(role) / ratio_ / kLineOfEm * 0.72f; }
 
+float Brush::tail(Role role) const { return line_height(role) / ratio_ / kLineOfEm * 0.2f; }
+
 float Brush::words(Spot at, std::string_view words, const Ink& ink) const {
   const float width = width_of(words, ink.role, ink.bold);
   float left = at.x;
@@ -148,6 +159,7 @@ float Brush::words(Spot at, std::string_view words, const Ink& ink) const {
   const float ascent = face->Ascent * face->Scale;
   put_text(list_, left * ratio_, std::floor(at.y * ratio_ - ascent + 0.5f), ink.role, ink.bold,
            ink.colour, words);
+  note({left, at.y - rise(ink.role), left + width, at.y + tail(ink.role)}, words, ink.role);
   return width;
 }
 
@@ -157,6 +169,12 @@ void Brush::turned_words(Spot at, std::string_view words, const Ink& ink, int qu
   const float sign = quarter_turns == 1 ? -1.0f : 1.0f;
   put_text(list_, at.x * ratio_ + sign * ascent, at.y * ratio_, ink.role, ink.bold, ink.colour,
            words, quarter_turns);
+  const float width = width_of(words, ink.role, ink.bold);
+  // Read upwards, the figures stand left of the base line and the run begins below.
+  const Area area = quarter_turns == 1
+                        ? Area{at.x - rise(ink.role), at.y - width, at.x + tail(ink.role), at.y}
+                        : Area{at.x - tail(ink.role), at.y, at.x + rise(ink.role), at.y + width};
+  note(area, words, ink.role);
 }
 
 void Brush::centred(const Area& area, std::string_view run, const Ink& ink) const {

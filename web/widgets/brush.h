@@ -7,6 +7,7 @@
 
 #include "web/widgets/area.h"
 #include "web/widgets/faces.h"
+#include "web/widgets/set_words.h"
 #include "web/widgets/theme.h"
 
 struct ImDrawList;
@@ -27,7 +28,9 @@ struct Ink {
 /// upright edges are put on whole device pixels, so that they stay sharp.
 class Brush {
  public:
-  Brush(ImDrawList* list, float ratio) : list_(list), ratio_(ratio) {}
+  /// `noted` takes down which words were set where; it must outlive the brush.
+  Brush(ImDrawList* list, float ratio, SetWords& noted)
+      : list_(list), ratio_(ratio), noted_(&noted) {}
 
   ImDrawList* list() const { return list_; }
   float ratio() const { return ratio_; }
@@ -64,9 +67,13 @@ class Brush {
 
  private:
   float whole_px(float at) const;
+  /// How far tails of letters hang below the base line.
+  float tail(Role role) const;
+  void note(const Area& area, std::string_view words, Role role) const;
 
   ImDrawList* list_;
   float ratio_;
+  SetWords* noted_;
 };
 
 /// The lines that words break into at a width.
