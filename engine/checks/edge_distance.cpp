@@ -13,6 +13,7 @@ std::optional<Finding> edge_distance(Um from_edge_um, int needle_size, int blade
   finding.sentence = lack->short_by + " short: the row stands " + lack->distance +
                      " from the edge and " + lack->need +
                      ". The strip outside the row can tear away.";
+  finding.brief = lack->distance + ", needs " + lack->needed;
   finding.change = "Set the row farther in, widen the lap or take a finer needle.";
   finding.sum = lack->sum;
   return finding;

@@ -11,7 +11,7 @@ std::optional<ShortOfBlades> short_of_blades(Um distance_um, int needle_size, in
   const std::string count = std::to_string(blades);
   const std::string total = mm_text(needed, 1);
   return ShortOfBlades{mm_text_beside(needed - distance_um, 0), mm_text_beside(distance_um, needed),
-                       count + " needle blades are " + total,
+                       total, count + " needle blades are " + total,
                        count + " × " + mm_text(blade_um, 2) + " = " + total + " (limit assumed)"};
 }
 

@@ -11,6 +11,7 @@ namespace pouncemark::checks {
 struct ShortOfBlades {
   std::string short_by;  ///< "2.2"
   std::string distance;  ///< "9.0"
+  std::string needed;    ///< "11.2"
   std::string need;      ///< "8 needle blades are 11.2"
   std::string sum;       ///< "8 × 1.40 = 11.2 (limit assumed)"
 };

@@ -12,6 +12,7 @@ std::optional<Finding> rows_apart(Um apart_um, int needle_size, int blades) {
   finding.figure = lack->short_by;
   finding.sentence = lack->short_by + " short: the two rows stand " + lack->distance +
                      " apart and " + lack->need + ". The strip between them is a tear line.";
+  finding.brief = lack->distance + " apart, needs " + lack->needed;
   finding.change = "Set one of the rows farther away.";
   finding.sum = lack->sum;
   return finding;

@@ -28,6 +28,8 @@ std::optional<Finding> staple_under_foot(Um apart_um, const FootNeed& foot,
                 short_mm_text(foot.tolerance_um, 1) + " = " + short_mm_text(needed, 1) +
                 (foot.assumed ? " (assumed: measure your foot)" : " (entered)") + "; " +
                 strike_sum(strike);
+  finding.brief = (apart_um == 0 ? std::string("0") : mm_text_beside(apart_um, needed)) +
+                  " apart, needs " + short_mm_text(needed, 1);
   const std::string apart = apart_um == 0
                                 ? "stand on the row"
                                 : "stand " + mm_text_beside(apart_um, needed) + " from the row";

@@ -22,10 +22,10 @@ std::vector<Finding> find_findings(const job::Job& job, const Results& results,
   Findings findings;
   Gathering gathering;
   for (const Unlaid& row : laying.unlaid) {
-    gathering.add(checks::row_not_laid(row.problem), row.piece, "row " + row.code);
+    gathering.add(checks::row_not_laid(row.problem), {row.piece, "row " + row.code});
   }
   for (const PassedOver& edge : laying.passed_over) {
-    gathering.add(checks::edge_passed_over(), edge.piece, "edge " + edge.code);
+    gathering.add(checks::edge_passed_over(), {edge.piece, "edge " + edge.code});
   }
   gathering.move_to(&findings, "rows", results, 0);
   const Limits limits = limits_of(job);

@@ -13,11 +13,19 @@ namespace pouncemark::solve {
 
 using Findings = std::vector<Finding>;
 
+/// Where a rule was asked: in the words of the finding, and as its part of the piece.
+struct Asking {
+  int piece = 0;
+  std::string place;
+  checks::Part part = checks::Part::whole;
+  std::vector<int> at{};
+};
+
 /// Findings with one cause in one piece are one finding; this gathers where it holds.
 class Gathering {
  public:
-  /// Keeps a finding of piece `piece`, if there is one.
-  void add(std::optional<Finding> finding, int piece, const std::string& place);
+  /// Keeps a finding, if there is one.
+  void add(std::optional<Finding> finding, const Asking& asking);
 
   /// Hands everything over, places said as "section 2, all 16 laps"; `what` is their name in the
   /// plural and `every` how many of them the piece has (0: never all).

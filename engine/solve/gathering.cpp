@@ -5,16 +5,22 @@
 
 namespace pouncemark::solve {
 
-void Gathering::add(std::optional<Finding> finding, int piece, const std::string& place) {
+void Gathering::add(std::optional<Finding> finding, const Asking& asking) {
   if (!finding) return;
-  finding->piece = piece;
+  finding->piece = asking.piece;
+  finding->part = asking.part;
   for (Kept& kept : kept_) {
-    if (kept.finding.piece == piece && kept.finding.sentence == finding->sentence) {
-      if (kept.places.back() != place) kept.places.push_back(place);
-      return;
+    if (kept.finding.piece != asking.piece || kept.finding.sentence != finding->sentence) continue;
+    if (kept.places.back() == asking.place) return;
+    kept.places.push_back(asking.place);
+    std::vector<int>& at = kept.finding.at;
+    for (const int one : asking.at) {
+      if (at.empty() || at.back() != one) at.push_back(one);
     }
+    return;
   }
-  kept_.push_back({std::move(*finding), {place}});
+  finding->at = asking.at;
+  kept_.push_back({std::move(*finding), {asking.place}});
 }
 
 void Gathering::move_to(Findings* findings, const std::string& what, const Results& results,

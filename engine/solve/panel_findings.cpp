@@ -63,6 +63,7 @@ bool run_side_by_side(const Row& a, const Row& b) {
 /// A stitch row and a circle that holds its run, so that rows far apart are passed over quickly.
 struct Ringed {
   const Row* row;
+  int index;  ///< in Results::rows
   Vec2 middle;
   double reach;
 };
@@ -73,7 +74,7 @@ std::vector<Ringed> stitch_rows(const Results& results, const Piece& piece) {
     const Row& row = results.rows[static_cast<std::size_t>(piece.first_row + i)];
     if (row.kind != RowKind::stitch || row.run.is_empty) continue;
     const double half = (last_mm(row) - first_mm(row)) / 2.0;
-    rows.push_back({&row, point_at(row.guide, first_mm(row) + half), half});
+    rows.push_back({&row, piece.first_row + i, point_at(row.guide, first_mm(row) + half), half});
   }
   return rows;
 }
@@ -90,7 +91,9 @@ void check_crossings(const Results& results, const Piece& piece, int index, Gath
       const Row& a = *rows[i].row;
       const Row& b = *rows[j].row;
       if (run_side_by_side(a, b) || share_a_hole(a, b)) continue;
-      gathering->add(checks::rows_cross(apart_um(a, b), kClear), index, a.code + " and " + b.code);
+      gathering->add(
+          checks::rows_cross(apart_um(a, b), kClear),
+          {index, a.code + " and " + b.code, checks::Part::rows, {rows[i].index, rows[j].index}});
     }
   }
 }
@@ -102,10 +105,10 @@ void check_panel(const job::Panel& panel, const Results& results, int index, con
   Gathering gathering;
   const bool asks_fly_side =
       panel.rows_on && std::count(panel.rows_on->begin(), panel.rows_on->end(), "fly_side") > 0;
-  if (asks_fly_side) gathering.add(checks::fly_side_row(), index, "fly side");
+  if (asks_fly_side) gathering.add(checks::fly_side_row(), {index, "fly side"});
   gathering.add(
       checks::edge_distance(panel.panel_in_um, limits.needle_size, material::kAssumedBladesToEdge),
-      index, "hinge side, top and bottom");
+      {index, "hinge side, top and bottom"});
   check_crossings(results, results.pieces[static_cast<std::size_t>(index)], index, &gathering);
   gathering.move_to(findings, "rows", results, 0);
 }

@@ -1,5 +1,7 @@
 #include <algorithm>
 #include <optional>
+#include <string>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -84,18 +86,19 @@ struct Looked {
 };
 
 void check_sides(const std::vector<SleeveRows>& sleeves, const Looked& looked) {
-  for (const SleeveRows& one : sleeves) {
+  for (std::size_t i = 0; i < sleeves.size(); ++i) {
+    const SleeveRows& one = sleeves[i];
     const std::optional<Um> least = nearest(one.stitch_x, one.staple_x);
     if (!least) continue;
     const job::StaplesOut out = one.rows.staple.staples;
-    const std::string place = "sleeve " + one.sleeve.code;
+    const Asking asking{
+        looked.piece, "sleeve " + one.sleeve.code, checks::Part::sleeves, {static_cast<int>(i)}};
     looked.gathering->add(
         checks::edge_distance(one.rows.stitch.in_from_edge_um, looked.limits.needle_size,
                               material::kAssumedBladesToEdge),
-        looked.piece, place);
+        asking);
     looked.gathering->add(
-        looked.under_foot(*least, one.rows.stitch.stitch_um, state_at_own_row(out), out),
-        looked.piece, place);
+        looked.under_foot(*least, one.rows.stitch.stitch_um, state_at_own_row(out), out), asking);
   }
 }
 
@@ -106,37 +109,41 @@ void check_laps(const job::Section& section, const Piece& piece,
   for (std::size_t i = 0; i + 1 < sleeves.size(); ++i) {
     const std::string place = "lap " + sleeves[i].sleeve.code + "+" +
                               sleeves[i + 1].sleeve.code.substr(section.code.size() + 1);
+    const Asking asking{looked.piece, place, checks::Part::laps, {static_cast<int>(i)}};
     const Um middle = piece.row_middles_um[i];
     const job::StaplesOut out = lap.staple.staples;
     looked.gathering->add(looked.under_foot(0, lap.stitch.stitch_um, state_at_own_row(out), out),
-                          looked.piece, place);
+                          asking);
     for (const SleeveRows* one : {&sleeves[i], &sleeves[i + 1]}) {
       const job::StaplesOut side = one->rows.staple.staples;
       const std::optional<Um> least = nearest(one->staple_x, {middle});
       if (!least || !is_there_at_joining(side)) continue;
       looked.gathering->add(
           looked.under_foot(*least, lap.stitch.stitch_um, checks::StapleState::there, side),
-          looked.piece, place);
+          asking);
     }
     looked.gathering->add(checks::edge_distance(section.lap_um / 2, looked.limits.needle_size,
                                                 material::kAssumedBladesToEdge),
-                          looked.piece, place);
+                          asking);
   }
 }
 
 /// Rows that were laid, side by side across the section.
 void check_rows_apart(const Results& results, const Piece& piece, const Looked& looked) {
-  std::vector<std::pair<Um, std::string>> rows;
+  std::vector<std::tuple<Um, std::string, int>> rows;
   for (int i = 0; i < piece.row_count; ++i) {
     const Row& row = results.rows[static_cast<std::size_t>(piece.first_row + i)];
-    if (row.kind == RowKind::stitch) rows.emplace_back(to_um(row.guide.from.x), row.code);
+    if (row.kind == RowKind::stitch)
+      rows.emplace_back(to_um(row.guide.from.x), row.code, piece.first_row + i);
   }
   std::stable_sort(rows.begin(), rows.end());
   for (std::size_t i = 0; i + 1 < rows.size(); ++i) {
+    const auto& [x, code, row] = rows[i];
+    const auto& [next_x, next_code, next_row] = rows[i + 1];
     looked.gathering->add(
-        checks::rows_apart(rows[i + 1].first - rows[i].first, looked.limits.needle_size,
+        checks::rows_apart(next_x - x, looked.limits.needle_size,
                            material::kAssumedBladesBetweenRows),
-        looked.piece, rows[i].second + " to " + rows[i + 1].second);
+        {looked.piece, code + " to " + next_code, checks::Part::rows, {row, next_row}});
   }
 }
 
@@ -145,8 +152,9 @@ void check_last_gaps(const Results& results, const Piece& piece, const Looked& l
   for (int i = 0; i < piece.row_count; ++i) {
     const Row& row = results.rows[static_cast<std::size_t>(piece.first_row + i)];
     if (row.run.step_um == 0) continue;
-    looked.gathering->add(checks::short_last_gap(row.run.last_gap_um(), row.run.step_um),
-                          looked.piece, "row " + row.code);
+    looked.gathering->add(
+        checks::short_last_gap(row.run.last_gap_um(), row.run.step_um),
+        {looked.piece, "row " + row.code, checks::Part::rows, {piece.first_row + i}});
   }
 }
 

@@ -215,3 +215,35 @@ TEST_CASE("every finding says where, begins with a capital or a figure and ends 
   CHECK(wrong == 0);
   CHECK(looked_at > 1'000);
 }
+
+TEST_CASE(
+    "a finding says which laps, sleeves or rows it is about, and in few words what it found") {
+  const Results harbour = solve::solve(demo_job("harbour-ledger"));
+  const Finding& stop = harbour.findings[0];
+  CHECK(stop.part == checks::Part::laps);
+  REQUIRE(stop.at.size() == 16);
+  CHECK(stop.at.front() == 0);
+  CHECK(stop.at.back() == 15);
+  CHECK(stop.brief == "0 apart, needs 9");
+
+  job::Job job = section_job({100, 100, 100}, 30);
+  job.sections[0].changes["1-02"].stitch.emplace().in_from_edge_um = 9'000;
+  const Results moved = solve::solve(job);
+  const auto near = findings_of(moved, "row_near_edge");
+  REQUIRE(near.size() == 1);
+  CHECK(near[0].part == checks::Part::sleeves);
+  CHECK(near[0].at == std::vector<int>{1});
+  CHECK(near[0].brief == "9.0, needs 11.2");
+  int rows_seen = 0;
+  for (const Finding& one : findings_of(moved, "rows_too_near")) {
+    CHECK(one.part == checks::Part::rows);
+    for (const int row : one.at) {
+      CHECK(moved.rows[static_cast<std::size_t>(row)].kind == RowKind::stitch);
+      ++rows_seen;
+    }
+  }
+  CHECK(rows_seen > 1);
+  const auto always = findings_of(moved, "figures_guide");
+  CHECK(always[0].part == checks::Part::whole);
+  CHECK(always[0].at.empty());
+}
