@@ -3,58 +3,41 @@
 #include <doctest/doctest.h>
 
 using namespace pouncemark;
-using web::Drag;
-using web::EndGrip;
 using web::Grip;
+using web::kReachPx;
 using web::pick;
 
 namespace {
 
-EndGrip grip_at(float x) {
-  EndGrip grip;
-  grip.line_x = x;
-  grip.line_top = 100;
-  grip.stop_top = 300;
-  grip.stop_bottom = 347;
-  grip.stop_width = 46;
-  return grip;
-}
+const Grip kStop{107, 300, 153, 347};
+const Grip kLine{130, 100, 130, 300};
+const Grip kRow{130, 180, 500, 180};
 
 }  // namespace
 
-TEST_CASE("the rule stop is taken anywhere on its block and nowhere beside it") {
-  CHECK(pick(grip_at(130), grip_at(850), 152, 320) == Grip::bottom_end);
-  CHECK(pick(grip_at(130), grip_at(850), 154, 320) == Grip::nothing);
-  CHECK(pick(grip_at(130), grip_at(850), 850, 346) == Grip::top_end);
-  CHECK(pick(grip_at(130), grip_at(850), 850, 348) == Grip::nothing);
+TEST_CASE("a block is taken anywhere on it and nowhere beside it") {
+  CHECK(pick({kStop}, 152, 320, kReachPx) == 0);
+  CHECK(pick({kStop}, 154, 320, kReachPx) == -1);
+  CHECK(pick({kStop}, 130, 346, kReachPx) == 0);
+  CHECK(pick({kStop}, 130, 348, kReachPx) == -1);
 }
 
-TEST_CASE("the kept-clear line is taken within 7 px, between the sheet's edge and the rule") {
-  CHECK(pick(grip_at(130), grip_at(850), 136, 200) == Grip::bottom_end);
-  CHECK(pick(grip_at(130), grip_at(850), 138, 200) == Grip::nothing);
-  CHECK(pick(grip_at(130), grip_at(850), 130, 99) == Grip::nothing);
+TEST_CASE("a line drawn thin is 34 px wide to the hand, 48 where everything is for fingers") {
+  CHECK(pick({kLine}, 147, 200, kReachPx) == 0);
+  CHECK(pick({kLine}, 148, 200, kReachPx) == -1);
+  CHECK(pick({kLine}, 154, 200, web::kCompactReachPx) == 0);
+  CHECK(pick({kLine}, 155, 200, web::kCompactReachPx) == -1);
 }
 
-TEST_CASE("where both ends are within reach the nearer one is taken") {
-  CHECK(pick(grip_at(130), grip_at(140), 133, 200) == Grip::bottom_end);
-  CHECK(pick(grip_at(130), grip_at(140), 137, 200) == Grip::top_end);
+TEST_CASE("a line ends where it is drawn") {
+  CHECK(pick({kLine}, 130, 100, kReachPx) == 0);
+  CHECK(pick({kLine}, 130, 99, kReachPx) == -1);
 }
 
-TEST_CASE("dragging the bottom end to the right keeps more clear, the top end to the left") {
-  const Drag bottom{Grip::bottom_end, 18'000, 200};
-  CHECK(bottom.at(214, 2.0, 500, 900'000) == 25'000);
-  const Drag top{Grip::top_end, 18'000, 200};
-  CHECK(top.at(186, 2.0, 500, 900'000) == 25'000);
-}
-
-TEST_CASE("a drag stays between nothing and half the sleeve") {
-  const Drag drag{Grip::bottom_end, 18'000, 200};
-  CHECK(drag.at(0, 2.0, 500, 900'000) == 0);
-  CHECK(drag.at(5000, 2.0, 500, 900'000) == 900'000);
-}
-
-TEST_CASE("a press that does not move leaves a figure typed finer than the step") {
-  const Drag drag{Grip::bottom_end, 6'350, 200};
-  CHECK(drag.at(200.5f, 2.0, 500, 900'000) == 6'350);
-  CHECK(drag.at(201, 2.0, 500, 900'000) == 7'000);
+TEST_CASE("the nearest of those within reach is taken, the first of equals") {
+  CHECK(pick({kLine, kRow}, 140, 186, kReachPx) == 1);
+  CHECK(pick({kLine, kRow}, 134, 192, kReachPx) == 0);
+  CHECK(pick({kLine, kRow}, 130, 180, kReachPx) == 0);
+  CHECK(pick({kRow, kLine}, 130, 180, kReachPx) == 0);
+  CHECK(pick({}, 130, 180, kReachPx) == -1);
 }

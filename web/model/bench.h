@@ -51,6 +51,8 @@ class Bench {
   void let_go();
   void put_back();
   bool is_moving() const { return moving_from_.has_value(); }
+  /// What stood before the change that is being made; now() where nothing moves.
+  const Solved& at_rest() const { return moving_from_ ? *moving_from_ : *now_; }
 
   bool can_undo() const { return history_.can_undo() && !is_moving(); }
   bool can_redo() const { return history_.can_redo() && !is_moving(); }

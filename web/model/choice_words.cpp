@@ -7,22 +7,6 @@
 namespace pouncemark::web {
 namespace {
 
-Alone alone_of(const Solved& now, Place place) {
-  Alone alone;
-  alone.job = now.job;
-  alone.job.bays.clear();
-  alone.job.sections.clear();
-  alone.job.panels.clear();
-  if (const job::Section* section = section_at(now.job, now.results, place)) {
-    alone.job.sections.push_back(*section);
-  } else if (const job::Panel* panel = panel_at(now.job, now.results, place)) {
-    alone.job.panels.push_back(*panel);
-  }
-  alone.results = solve::solve(alone.job);
-  alone.place = {0, place.sleeve};
-  return alone;
-}
-
 Answer answer(int number, std::string id, std::string words) {
   Answer one;
   one.number = number;

@@ -181,7 +181,8 @@ std::string staples_words(const std::string& which, int answer) {
   return which + " " + kStaplesWords[static_cast<std::size_t>(answer)];
 }
 
-/// Why a section cannot be made, or empty: what opening a job refuses, in the words of the bench.
+}  // namespace
+
 std::string no_room(const job::Section& section) {
   Um total = section.lap_um;
   for (const int number : job::sleeves_there(section)) {
@@ -205,8 +206,6 @@ std::string no_room(const job::Section& section) {
   if (total > kMostSectionUm) return "the section would be " + exact_mm_text(total) + " wide";
   return {};
 }
-
-}  // namespace
 
 bool is_asked(const job::Job& job, const solve::Results& results, Place place, Question question) {
   if (question == Question::corners) return panel_at(job, results, place) != nullptr;

@@ -39,6 +39,10 @@ job::Job with_answer(const job::Job& job, const solve::Results& results, Place p
 std::string why_not(const job::Job& job, const solve::Results& results, Place place,
                     Question question, int answer);
 
+/// Why a section cannot be made, figures first, or empty: what opening a job refuses, in the words
+/// of the bench.
+std::string no_room(const job::Section& section);
+
 /// The action in words, for the bar and for undo.
 std::string answered_words(const job::Job& job, const solve::Results& results, Place place,
                            Question question, int answer);

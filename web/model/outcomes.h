@@ -16,6 +16,9 @@ struct Alone {
   Place place;
 };
 
+/// The piece on the bench, solved by itself.
+Alone alone_of(const Solved& now, Place place);
+
 /// The piece with one answer given.
 struct Would {
   const Alone& alone;

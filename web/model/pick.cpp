@@ -2,35 +2,37 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 
 namespace pouncemark::web {
 namespace {
 
-bool within(const EndGrip& grip, float x, float y) {
-  const float away = std::fabs(x - grip.line_x);
-  if (y >= grip.stop_top && y <= grip.stop_bottom) return away <= grip.stop_width / 2;
-  return y >= grip.line_top && y < grip.stop_top && away <= kReachPx;
+/// How far a place lies outside of a span, and how far it may.
+struct Away {
+  float px = 0;
+  float most = 0;
+};
+
+Away away(float at, float low, float high, float reach) {
+  return {std::max({low - at, at - high, 0.0f}), std::max(0.0f, (reach - (high - low)) / 2)};
 }
 
 }  // namespace
 
-Grip pick(const EndGrip& bottom, const EndGrip& top, float x, float y) {
-  const bool at_bottom = within(bottom, x, y);
-  const bool at_top = within(top, x, y);
-  if (at_bottom && at_top) {
-    return std::fabs(x - bottom.line_x) <= std::fabs(x - top.line_x) ? Grip::bottom_end
-                                                                     : Grip::top_end;
+int pick(const std::vector<Grip>& grips, float x, float y, float reach) {
+  int found = -1;
+  float least = 0;
+  for (std::size_t i = 0; i < grips.size(); ++i) {
+    const Grip& grip = grips[i];
+    const Away across = away(x, grip.left, grip.right, reach);
+    const Away down = away(y, grip.top, grip.bottom, reach);
+    if (across.px > across.most || down.px > down.most) continue;
+    const float far = std::hypot(across.px, down.px);
+    if (found >= 0 && far >= least) continue;
+    found = static_cast<int>(i);
+    least = far;
   }
-  if (at_bottom) return Grip::bottom_end;
-  return at_top ? Grip::top_end : Grip::nothing;
-}
-
-Um Drag::at(float x, double px_per_mm, Um step, Um most) const {
-  // A press that does not move must not round a figure that was typed finer than the step.
-  if (std::fabs(x - start_x) < 1.0f) return start_um;
-  const double sign = grip == Grip::top_end ? -1.0 : 1.0;
-  const Um moved = to_um(sign * static_cast<double>(x - start_x) / px_per_mm);
-  return std::clamp<Um>(to_step(start_um + moved, step), 0, std::max<Um>(most, 0));
+  return found;
 }
 
 }  // namespace pouncemark::web

@@ -94,6 +94,7 @@ void BenchPage::draw(float width, float height, float ratio) {
   else
     draw_stage(page);
   hand_.set_covered(false);
+  drop_lost_pull(page);
   failed_open_panel(page);
   refused_sentence(brush, state_.open_box, page.layout.width - kPageEdge);
   ImGui::End();
@@ -185,7 +186,7 @@ void BenchPage::mirror_figures() {
 
 void BenchPage::file_opened(std::string_view name, std::string_view bytes) {
   state_.open_box = {};
-  state_.drag = {};
+  state_.pulling = {};
   bench_.put_back();
   if (bench_.open(name, bytes)) {
     bench_.note_in_file(bytes, host::time_of_day());

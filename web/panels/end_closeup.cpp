@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "web/panels/end_measures.h"
 #include "web/panels/lying_marks.h"
@@ -19,7 +20,6 @@ constexpr Um kInFromEnds = 12'000;
 float gutter_width() { return text_size() == TextSize::large ? 124.0f : 98.0f; }
 
 double scale_for(const Page& page, const Ends& ends, float width, float height) {
-  if (page.state.drag.grip != Grip::nothing) return static_cast<double>(page.state.drag_px_per_mm);
   const double wide = from_um(std::max<Um>(ends.width, 1));
   const double reach = from_um(std::max(ends.bottom, ends.top) + ends.spacing) + 24;
   const double largest = page.layout.height > 900 ? 3.6 : 2.6;
@@ -81,29 +81,27 @@ void sheet_and_rows(Page& page, const EndCloseup& end, const Ends& ends) {
        end.is_bottom ? 1.0f : -1.0f);
 }
 
-/// The line at the kept-clear end, solid or dashed while it moves, and dots where it was.
-void kept_clear_line(Page& page, const EndCloseup& end, const Ends& ends) {
-  const Brush& brush = page.brush;
-  const Um now = end.is_bottom ? ends.bottom : ends.length - ends.top;
-  const float x = end.lying.x(now);
+/// The line at the kept-clear end and the rule stop that it hangs on.
+void kept_clear_handle(Page& page, const EndCloseup& end, const Ends& ends) {
   const Area& seen = end.sleeve;
-  const Solved* before = page.bench.before();
-  if (before != nullptr && held_within(before->results, page.bench.place()) == page.bench.place()) {
-    const Ends old = ends_of(*before, page.bench.place());
-    const Um was = end.is_bottom ? old.bottom : ends.length - old.top;
-    if (was != now) {
-      const float at = end.lying.x(was);
-      brush.dashes({at, seen.top + 3}, {at, seen.bottom - 3}, kSoft, 2, 2, 4);
-    }
-  }
-  const float low = seen.bottom + kRuleGap + 17;
-  if (page.bench.is_moving())
-    brush.dashes({x, seen.top - 30}, {x, low}, kPen, 3, 9, 5);
-  else
-    brush.line({x, seen.top - 30}, {x, low}, kPen, 2);
+  const float x = end.lying.x(end.is_bottom ? ends.bottom : ends.length - ends.top);
+  const float rule_bottom = seen.bottom + kRuleGap + kRuleHeight;
+  PullHandle handle;
+  handle.id = end.is_bottom ? "stop.bottom" : "stop.top";
+  handle.words = end.is_bottom ? "rule stop at the bottom end" : "rule stop at the top end";
+  handle.place = page.bench.place();
+  handle.measure = end.is_bottom ? Measure::kept_clear_bottom : Measure::kept_clear_top;
+  handle.sign = end.is_bottom ? 1 : -1;
+  handle.px_per_mm = end.lying.px_per_mm;
+  handle.line = {x, seen.top - 30, x, seen.bottom + kRuleGap + 17};
+  handle.dots = {x, seen.top + 3, x, seen.bottom - 3};
+  handle.block = rule_stop_area({x, rule_bottom});
+  handle.always = true;
+  rule_stop(page.brush, {x, rule_bottom});
+  pull_handle(page, std::move(handle));
 }
 
-void rule_along(Page& page, const EndCloseup& end, const Ends& ends) {
+void rule_along(Page& page, const EndCloseup& end) {
   const Area& seen = end.sleeve;
   const Area rule = {seen.left, seen.bottom + kRuleGap, seen.right,
                      seen.bottom + kRuleGap + kRuleHeight};
@@ -113,21 +111,13 @@ void rule_along(Page& page, const EndCloseup& end, const Ends& ends) {
   look.figure_every = look.px_per_mm > 1.7 ? 50 : look.px_per_mm > 0.6 ? 100 : 500;
   look.tick_every = look.px_per_mm > 1.0 ? 5 : look.px_per_mm > 0.4 ? 10 : 50;
   steel_rule(page.brush, rule, look);
-  if (!has_own_rows(page)) return;
-  const Um now = end.is_bottom ? ends.bottom : ends.length - ends.top;
-  const Spot point{end.lying.x(now), rule.bottom};
-  const EndGrip grip = grip_of(page, end);
-  const bool hot = pick(grip, grip, page.hand.at().x, page.hand.at().y) != Grip::nothing;
-  rule_stop(page.brush, point, hot && page.state.drag.grip == Grip::nothing);
-  const Area block = rule_stop_area(point);
-  page.hand.note(end.is_bottom ? "stop.bottom" : "stop.top", block,
-                 end.is_bottom ? "rule stop at the bottom end" : "rule stop at the top end");
 }
 
 }  // namespace
 
 EndPair end_pair(const Page& page, const Area& area) {
-  const Ends ends = ends_of(page.bench.now(), page.bench.place());
+  // While something is pulled the close-ups keep their size and place: the hand stays on the thing.
+  const Ends ends = ends_of(page.bench.at_rest(), page.bench.place());
   const float gap = 22;
   const float width = (area.width() - gap) / 2;
   const float gutter = gutter_width();
@@ -139,6 +129,8 @@ EndPair end_pair(const Page& page, const Area& area) {
   const float seen = std::min(width - gutter, static_cast<float>(half_mm * pair.px_per_mm));
   const auto high = static_cast<float>(from_um(ends.width) * pair.px_per_mm);
   const float top = area.top + head + std::max(0.0f, (tall - high) / 2);
+  const Ends now = ends_of(page.bench.now(), page.bench.place());
+  const auto px = [&pair](Um um) { return static_cast<float>(from_um(um) * pair.px_per_mm); };
   const auto end_at = [&](bool is_bottom) {
     EndCloseup end;
     end.is_bottom = is_bottom;
@@ -146,11 +138,12 @@ EndPair end_pair(const Page& page, const Area& area) {
     end.mat = is_bottom ? Area{area.left - 3, area.top, area.left + width, area.bottom}
                         : Area{area.right - width, area.top, area.right + 3, area.bottom};
     const float left = is_bottom ? area.left + gutter : area.right - gutter - seen;
-    end.sleeve = {left, top, left + seen, top + high};
+    const float longer = is_bottom ? 0 : px(now.length - ends.length);
+    end.sleeve = {left, top, left + seen + longer, top + px(now.width)};
     end.lying.left_px = static_cast<double>(left);
     end.lying.top_px = static_cast<double>(top);
     end.lying.px_per_mm = pair.px_per_mm;
-    end.lying.width_um = ends.width;
+    end.lying.width_um = now.width;
     end.lying.face_down = page.state.is_face_down;
     const Um shown = to_um(static_cast<double>(seen) / pair.px_per_mm);
     end.lying.from_um = is_bottom ? 0 : ends.length - shown;
@@ -159,18 +152,6 @@ EndPair end_pair(const Page& page, const Area& area) {
   pair.bottom_end = end_at(true);
   pair.top_end = end_at(false);
   return pair;
-}
-
-EndGrip grip_of(const Page& page, const EndCloseup& end) {
-  const Ends ends = ends_of(page.bench.now(), page.bench.place());
-  EndGrip grip;
-  grip.line_x = end.lying.x(end.is_bottom ? ends.bottom : ends.length - ends.top);
-  grip.line_top = end.sleeve.top;
-  const Area block = rule_stop_area({grip.line_x, end.sleeve.bottom + kRuleGap + kRuleHeight});
-  grip.stop_top = block.top;
-  grip.stop_bottom = block.bottom;
-  grip.stop_width = block.width();
-  return grip;
 }
 
 bool has_own_rows(const Page& page) {
@@ -185,12 +166,12 @@ void draw_end(Page& page, const EndCloseup& end) {
   if (has_own_rows(page)) {
     spacing_arrow(page, end);
     left_over_arrow(page, end);
-    kept_clear_line(page, end, ends);
-    rule_along(page, end, ends);
+    rule_along(page, end);
+    kept_clear_handle(page, end, ends);
     kept_clear_box(page, end, ends);
     if (end.is_bottom) edge_boxes(page, end, ends);
   } else {
-    rule_along(page, end, ends);
+    rule_along(page, end);
     shared_words(page, end);
   }
   if (!end.is_bottom) width_box(page, end);

@@ -30,7 +30,4 @@ bool has_own_rows(const Page& page);
 /// Draws one end with its arrows, boxes, rule and rule stop.
 void draw_end(Page& page, const EndCloseup& end);
 
-/// Where the hand can take hold of the end.
-EndGrip grip_of(const Page& page, const EndCloseup& end);
-
 }  // namespace pouncemark::web

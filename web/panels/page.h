@@ -10,8 +10,8 @@
 #include "web/model/bench.h"
 #include "web/model/choices.h"
 #include "web/model/edits.h"
-#include "web/model/pick.h"
 #include "web/model/printing.h"
+#include "web/panels/pull_handle.h"
 #include "web/scene/scene.h"
 #include "web/widgets/brush.h"
 #include "web/widgets/button.h"
@@ -46,8 +46,7 @@ struct PageState {
   bool is_face_down = false;
   HowSlip how;
   bool shows_all_follows = false;  ///< the slip drawn over the bench where there is only a tray
-  Drag drag;
-  float drag_px_per_mm = 1;      ///< the close-ups keep their size while an end is moved
+  PullState pulling;
   std::size_t first_follow = 0;  ///< first line shown of a slip too long for its column
   std::size_t first_guide = 0;   ///< first line shown of the list of guides
   PaperChoice paper;

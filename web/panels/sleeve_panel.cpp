@@ -93,67 +93,6 @@ float length_beside(Page& page, float left, float top) {
   return box.right + 10 + page.brush.words({box.right + 10, base}, "long", {});
 }
 
-void take_hold(Page& page, const EndPair& ends) {
-  if (page.bench.is_look_only() || !page.state.open_box.id.empty()) return;
-  if (!has_own_rows(page)) return;
-  const EndGrip bottom = grip_of(page, ends.bottom_end);
-  const EndGrip top = grip_of(page, ends.top_end);
-  // One handle for each end, asked as a thing so that nothing else is pressed through it.
-  const auto handle = [&page](std::string_view id, const EndGrip& grip) {
-    const float half = grip.stop_width / 2;
-    return page.hand.touch(
-        id, {grip.line_x - half, grip.stop_top, grip.line_x + half, grip.stop_bottom});
-  };
-  const auto line = [&page](std::string_view id, const EndGrip& grip) {
-    return page.hand.touch(
-        id, {grip.line_x - kReachPx, grip.line_top, grip.line_x + kReachPx, grip.stop_top});
-  };
-  Grip grip = Grip::nothing;
-  if (handle("stop.bottom", bottom).taken || line("line.bottom", bottom).taken) {
-    grip = Grip::bottom_end;
-  }
-  if (handle("stop.top", top).taken || line("line.top", top).taken) grip = Grip::top_end;
-  if (grip == Grip::nothing) return;
-  const Solved& now = page.bench.now();
-  const auto measure =
-      grip == Grip::bottom_end ? Measure::kept_clear_bottom : Measure::kept_clear_top;
-  page.state.drag = {grip, measured(now.job, now.results, page.bench.place(), measure),
-                     page.hand.at().x};
-  page.state.drag_px_per_mm = static_cast<float>(ends.px_per_mm);
-}
-
-void move_held(Page& page) {
-  const Drag drag = page.state.drag;
-  const Place place = page.bench.place();
-  const Solved& now = page.bench.now();
-  const auto measure =
-      drag.grip == Grip::bottom_end ? Measure::kept_clear_bottom : Measure::kept_clear_top;
-  const Um most = measured(now.job, now.results, place, Measure::length) / 2;
-  const Um um = drag.at(page.hand.at().x, static_cast<double>(page.state.drag_px_per_mm),
-                        drag_step(page.hand.shift(), page.hand.ctrl()), most);
-  if (um == measured(now.job, now.results, place, measure)) return;
-  page.later([&bench = page.bench, place, measure, um, start = drag.start_um] {
-    const Solved& solved = bench.now();
-    bench.try_out(with_measure(solved.job, solved.results, place, measure, um),
-                  action_words(solved.job, solved.results, place, measure, start, um));
-  });
-}
-
-void drag_ends(Page& page, const EndPair& ends) {
-  if (page.state.drag.grip == Grip::nothing) return take_hold(page, ends);
-  if (page.hand.escape()) {
-    page.state.drag = {};
-    page.later([&bench = page.bench] { bench.put_back(); });
-    return;
-  }
-  move_held(page);
-  if (page.hand.is_down()) return;
-  page.later([&bench = page.bench, &state = page.state] {
-    state.drag = {};
-    bench.let_go();
-  });
-}
-
 float place_and_headline(Page& page) {
   const Area& middle = page.layout.middle;
   if (!page.layout.is_compact) {
@@ -212,9 +151,9 @@ void sleeve_panel(Page& page) {
   page.brush.frame(top_frame, kInk, 2.2f, 3);
   const float inset = strip.lying.px(first_seen) + 8;
   lying_words(page, strip.sheet, inset);
-  drag_ends(page, ends);
   draw_end(page, bottom);
   draw_end(page, top);
+  pull_handles(page);
   how_slip(page, how);
 }
 

@@ -23,6 +23,8 @@ void Hand::begin_frame(float ratio) {
   escape_ = ImGui::IsKeyPressed(ImGuiKey_Escape, false);
   arrow_ = (ImGui::IsKeyPressed(ImGuiKey_UpArrow) ? 1 : 0) -
            (ImGui::IsKeyPressed(ImGuiKey_DownArrow) ? 1 : 0);
+  arrow_right_ = (ImGui::IsKeyPressed(ImGuiKey_RightArrow) ? 1 : 0) -
+                 (ImGui::IsKeyPressed(ImGuiKey_LeftArrow) ? 1 : 0);
   tab_ = ImGui::IsKeyPressed(ImGuiKey_Tab, false) ? (shift_ ? -1 : 1) : 0;
   turn_ = !is_typing_ && !ctrl_ && ImGui::IsKeyPressed(ImGuiKey_F, false);
   sum_ = !is_typing_ && !ctrl_ && ImGui::IsKeyPressed(ImGuiKey_S, false);
@@ -35,6 +37,7 @@ void Hand::begin_frame(float ratio) {
   if (tab_ != 0) ring_ = true;
   order_.clear();
   places_.clear();
+  over_something_ = false;
 }
 
 void Hand::end_frame() {
@@ -56,14 +59,10 @@ void Hand::note(std::string_view id, const Area& area, std::string_view words) {
   places_.push_back(NotedPlace{std::string(id), area, std::string(words), false});
 }
 
-Touch Hand::touch(std::string_view id, const Area& area, std::string_view words) {
+Touch Hand::touched(std::string_view id, bool over) {
   Touch touch;
-  if (is_covered(area)) return touch;
-  note(id, area, words);
-  places_.back().can_be_pressed = true;
-  order_.emplace_back(id);
-  touch.over = area.holds(at_) && !cover_.holds(at_) && (held_.empty() || held_ == id);
-  if (touch.over) ImGui::SetMouseCursor(ImGuiMouseCursor_Hand);
+  touch.over = over && (held_.empty() || held_ == id);
+  over_something_ = over_something_ || touch.over;
   if (pressed_ && touch.over && held_.empty()) {
     held_ = std::string(id);
     focus_ = held_;
@@ -73,6 +72,24 @@ Touch Hand::touch(std::string_view id, const Area& area, std::string_view words)
   touch.held = held_ == id && (down_ || let_go_);
   touch.clicked = (held_ == id && let_go_ && touch.over) || (touch.focused && enter_);
   return touch;
+}
+
+Touch Hand::touch(std::string_view id, const Area& area, std::string_view words) {
+  if (is_covered(area)) return {};
+  note(id, area, words);
+  places_.back().can_be_pressed = true;
+  order_.emplace_back(id);
+  const Touch touch = touched(id, area.holds(at_) && !cover_.holds(at_));
+  if (touch.over) ImGui::SetMouseCursor(ImGuiMouseCursor_Hand);
+  return touch;
+}
+
+Touch Hand::hold(const NotedPlace& thing, bool is_nearest, bool by_tab) {
+  if (is_covered(thing.area)) return {};
+  places_.push_back(thing);
+  places_.back().can_be_pressed = by_tab;
+  if (by_tab) order_.push_back(thing.id);
+  return touched(thing.id, is_nearest && !over_something_ && !cover_.holds(at_));
 }
 
 }  // namespace pouncemark::web

@@ -35,6 +35,9 @@ class Hand {
   void end_frame();
 
   Touch touch(std::string_view id, const Area& area, std::string_view words = {});
+  /// A thing to be pulled: the same, but what was asked before it comes first, and `is_nearest`
+  /// says whether it is the one that the pointer takes. Tab stops at it where `by_tab`.
+  Touch hold(const NotedPlace& thing, bool is_nearest, bool by_tab);
   /// Notes a place without making it a thing to press (a figure on a slip).
   void note(std::string_view id, const Area& area, std::string_view words = {});
 
@@ -58,7 +61,8 @@ class Hand {
   bool turn_key() const { return turn_; }
   /// S was pressed while nothing was being typed: shows the sum of the figure that has the focus.
   bool sum_key() const { return sum_; }
-  int arrow_up() const { return arrow_; }  ///< +1 up, -1 down, 0 neither
+  int arrow_up() const { return arrow_; }           ///< +1 up, -1 down, 0 neither
+  int arrow_right() const { return arrow_right_; }  ///< +1 right, -1 left, 0 neither
   bool is_typing() const { return is_typing_; }
   void set_typing(bool typing) { is_typing_next_ = typing; }
 
@@ -70,6 +74,7 @@ class Hand {
 
  private:
   bool is_covered(const Area& area) const;
+  Touch touched(std::string_view id, bool over);
 
   Spot at_;
   bool down_ = false;
@@ -81,6 +86,7 @@ class Hand {
   bool escape_ = false;
   int digit_ = 0;
   int arrow_ = 0;
+  int arrow_right_ = 0;
   int tab_ = 0;
   bool turn_ = false;
   bool sum_ = false;
@@ -88,6 +94,7 @@ class Hand {
   bool is_typing_next_ = false;
   bool covered_ = false;
   Area cover_;
+  bool over_something_ = false;
   bool ring_ = false;
   std::string held_;
   std::string focus_;

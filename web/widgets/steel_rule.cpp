@@ -58,14 +58,13 @@ Area rule_stop_area(Spot point) {
           point.y + kStopUnderRule + kStopHeight};
 }
 
-void rule_stop(const Brush& brush, Spot point, bool is_hot) {
+void rule_stop(const Brush& brush, Spot point) {
   const Area area = rule_stop_area(point);
   const float y = point.y + kStopUnderRule;
-  const Colour colour = is_hot ? kInk : kPen;
   const std::array<Spot, 3> tip = {Spot{point.x, y - 9}, Spot{point.x + 12, y + 3},
                                    Spot{point.x - 12, y + 3}};
-  brush.shape(tip, colour);
-  brush.fill({area.left, y + 3, area.right, area.bottom}, colour);
+  brush.shape(tip, kPen);
+  brush.fill({area.left, y + 3, area.right, area.bottom}, kPen);
   for (const float by : {-9.0f, 0.0f, 9.0f}) {
     brush.line({point.x + by, y + 13}, {point.x + by, area.bottom - 9}, kWhite, 2.6f);
   }

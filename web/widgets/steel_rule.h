@@ -15,7 +15,7 @@ struct RuleLook {
 void steel_rule(const Brush& brush, const Area& area, const RuleLook& look);
 
 /// The block under the rule that the hand takes hold of; `point` is on the rule's lower edge.
-void rule_stop(const Brush& brush, Spot point, bool is_hot);
+void rule_stop(const Brush& brush, Spot point);
 
 /// Where the block stands, for taking hold of it.
 Area rule_stop_area(Spot point);
