@@ -93,7 +93,7 @@ float em_of(const Faces& all, int role) {
   return kEms[static_cast<std::size_t>(role)][static_cast<std::size_t>(all.size)];
 }
 
-float size_px(float em, float ratio) { return std::floor(em * ratio * kLineOfEm + 0.5F); }
+float size_px(float em, float ratio) { return em * ratio * kLineOfEm; }
 
 const Pair& pair_of(const Faces& all, Role role, bool bold) {
   return all.pairs[static_cast<std::size_t>(role)][bold ? 1 : 0];
