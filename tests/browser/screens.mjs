@@ -1,0 +1,77 @@
+// The screens the layout is measured on: how each is reached from the one before, by real presses.
+import {readFileSync} from 'node:fs';
+import path from 'node:path';
+import {fileURLToPath} from 'node:url';
+
+const ROOT = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
+
+/** Takes hold of the named place, pulls it so many pixels and does not let go. */
+async function pull(bench, name, across) {
+  const from = await bench.place(name);
+  await bench.page.mouse.move(from.x, from.y);
+  await bench.page.mouse.down();
+  for (let step = 1; step <= 4; step += 1) {
+    await bench.page.mouse.move(from.x + across * step / 4, from.y);
+    await bench.rest();
+  }
+}
+
+async function putBack(bench) {
+  await bench.key('Escape');
+  await bench.page.mouse.up();
+  await bench.page.mouse.move(2, 2);
+  await bench.rest();
+}
+
+/** Drops one of the demo jobs on the bench. */
+function openDemo(bench, name) {
+  const text = readFileSync(path.join(ROOT, 'demo-jobs', `${name}.json`), 'utf8');
+  return bench.drop([{name: `${name}.json`, text}]);
+}
+
+/** Steps on until the piece on the bench is called so ("panel P1"). */
+async function goTo(bench, piece) {
+  for (let steps = 0; steps < 120; steps += 1) {
+    if (await bench.line('piece') === piece) return;
+    await bench.press('place.next');
+  }
+  throw new Error(`no step leads to ${piece}`);
+}
+
+/** Presses the first of these places that is there. */
+async function pressFirst(bench, names) {
+  const places = await bench.places();
+  const name = names.find((one) => places.has(one));
+  if (!name) throw new Error(`none of ${names} is there`);
+  await bench.press(name);
+}
+
+/**
+ * In the order they are reached, from a page just opened. `leave` puts back what must not stay;
+ * `hasSlip`: its slip is compared with the batch program.
+ */
+export const SCREENS = [
+  {name: 'start', reach: (bench) => bench.rest()},
+  {name: 'sleeve', hasSlip: true, reach: (bench) => bench.press('door.sleeve')},
+  {name: 'sleeve-while-dragging', reach: (bench) => pull(bench, 'stop.bottom', 18), leave: putBack},
+  {name: 'sleeve-face-down', hasSlip: true, reach: (bench) => bench.press('face.down'),
+    leave: (bench) => bench.press('face.front')},
+  {name: 'sleeve-exact', hasSlip: true, reach: (bench) => bench.press('rule.exact'),
+    leave: (bench) => bench.key('Control+z')},
+  {name: 'panel-with-fly-side', hasSlip: true, reach: async (bench) => {
+    await openDemo(bench, 'marsh-lights');
+    await goTo(bench, 'panel P1');
+  }},
+  {name: 'section-of-19', hasSlip: true, reach: async (bench) => {
+    await openDemo(bench, 'harbour-ledger');
+    await goTo(bench, 'section 4');
+  }},
+  {name: 'findings-with-a-sum-open', hasSlip: true,
+    reach: (bench) => pressFirst(bench, ['finding.0', 'tray.worst', 'follows.all']),
+    leave: (bench) => bench.key('Escape')},
+  {name: 'how-it-is-made', reach: (bench) => bench.press('how'),
+    leave: (bench) => bench.press('how.close')},
+  {name: 'sleeve-of-a-section', hasSlip: true, reach: (bench) => goTo(bench, 'sleeve 4-02')},
+  {name: 'later-stage', reach: (bench) => bench.press('stage.sew')},
+  {name: 'print', reach: (bench) => bench.press('stage.print')},
+];
