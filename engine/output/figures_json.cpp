@@ -25,24 +25,32 @@ json mm_list(const std::vector<Um>& lengths) {
   return list;
 }
 
-json totals_json(const solve::Results& results) {
+/// Counts of sections and panels, by kind of piece.
+struct PerKind {
+  std::int64_t sections = 0;
+  std::int64_t panels = 0;
+};
+
+json per_kind_json(const PerKind& counts) {
+  return {{"A4", {{"sections", counts.sections}, {"panels", counts.panels}}}};
+}
+
+json totals_json(const job::Job& job, const solve::Results& results) {
   const solve::Totals& totals = results.totals;
-  std::int64_t section_pages = 0;
-  std::int64_t panel_pages = 0;
-  for (const solve::Piece& piece : results.pieces) {
-    const Result<std::int64_t> pages = full_face_pages(piece, "A4");
+  PerKind all;
+  PerKind out;
+  for (std::size_t i = 0; i < results.pieces.size(); ++i) {
+    const Result<FullFacePages> pages = full_face_grid(job, results, static_cast<int>(i), "A4");
     INSIST(pages.is_ok());
-    (piece.kind == solve::PieceKind::section ? section_pages : panel_pages) += *pages;
+    const bool is_section = results.pieces[i].kind == solve::PieceKind::section;
+    (is_section ? all.sections : all.panels) += pages->all();
+    (is_section ? out.sections : out.panels) += pages->out();
   }
-  return {{"side_staples", totals.side_staples},
-          {"lap_staples", totals.lap_staples},
-          {"side_rows", totals.side_rows},
-          {"lap_rows", totals.lap_rows},
-          {"panel_rows", totals.panel_rows},
-          {"stitch_holes", totals.stitch_holes},
-          {"panel_points", totals.panel_points},
-          {"row_m", metres(totals.row_um)},
-          {"pages", {{"A4", {{"sections", section_pages}, {"panels", panel_pages}}}}}};
+  return {{"side_staples", totals.side_staples}, {"lap_staples", totals.lap_staples},
+          {"side_rows", totals.side_rows},       {"lap_rows", totals.lap_rows},
+          {"panel_rows", totals.panel_rows},     {"stitch_holes", totals.stitch_holes},
+          {"panel_points", totals.panel_points}, {"row_m", metres(totals.row_um)},
+          {"pages", per_kind_json(all)},         {"pages_left_out", per_kind_json(out)}};
 }
 
 /// The neighbour `step` places to the right, or null at the section's edge.
@@ -135,7 +143,7 @@ const char* severity_word(solve::Severity severity) {
 std::string figures_json(const job::Job& job, const solve::Results& results) {
   json figures;
   figures["job"] = {{"name", job.name}, {"checksum", job::checksum(job)}};
-  figures["totals"] = totals_json(results);
+  figures["totals"] = totals_json(job, results);
   figures["side_seams"] = seams_json(job);
   json& pieces = figures["pieces"] = json::array();
   for (const solve::Piece& piece : results.pieces) add_pieces(piece, &pieces);

@@ -6,6 +6,7 @@
 
 #include "engine/base/result.h"
 #include "engine/job/job.h"
+#include "engine/output/page_counts.h"
 #include "engine/solve/results.h"
 #include "engine/writers/pdf.h"
 
@@ -32,14 +33,6 @@ struct PrintOptions {
 /// paper_too_small, paper_bars_out, paper_too_many_pages.
 Result<std::vector<NamedBytes>> print(const job::Job& job, const solve::Results& results,
                                       const PrintOptions& options, const writers::Faces& faces);
-
-/// Pages a full-face guide of one piece takes on a paper ("A4"), left-out pages counted too.
-Result<std::int64_t> full_face_pages(const solve::Piece& piece, const std::string& paper);
-
-/// Pages the tick list of one piece (index into Results::pieces) takes on a paper. Problems:
-/// paper_unknown, paper_too_small, row_too_many_points.
-Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& results, int piece,
-                                     const std::string& paper);
 
 /// The figures as one JSON object with sorted keys, ending with a line end.
 std::string figures_json(const job::Job& job, const solve::Results& results);

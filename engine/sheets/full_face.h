@@ -4,6 +4,7 @@
 
 #include "engine/drawing/drawing.h"
 #include "engine/job/job.h"
+#include "engine/sheets/left_out.h"
 #include "engine/sheets/page_cut.h"
 #include "engine/solve/results.h"
 
@@ -17,6 +18,7 @@ struct GuideSet {
   Paper paper;
   PageCut cut;
   std::string checksum;  ///< first 12 hex digits over the job as saved
+  LeftOut left_out = {};
 };
 
 /// "section 1" or "panel 1" as it is said.

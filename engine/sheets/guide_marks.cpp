@@ -98,14 +98,11 @@ void add_edge(const PageView& view, const piece::Edge& edge, drawing::Drawing* p
 void add_make_lines(const PageView& view, drawing::Drawing* picture) {
   const job::Section* section = view.section();
   if (section == nullptr || section->make == job::Make::two_leaf) return;
-  constexpr Um kBesideFold = 1'200;
   const Pen fold{400, {}, 0};
   const Pen flange{300, {6'000, 1'500, 1'500, 1'500}, 0};
   const bool folded = section->make == job::Make::folded;
   for (const solve::Sleeve& sleeve : view.piece().sleeves) {
-    const Um line = make_line_um(*section, sleeve);
-    const Um inward = line == sleeve.left_um ? kBesideFold : -kBesideFold;
-    const Um x = folded ? line + inward : line;
+    const Um x = drawn_make_line_um(*section, sleeve);
     drawing::add_line(*picture, view.on_paper(x, 0), view.on_paper(x, view.piece().length_um),
                       folded ? fold : flange);
   }

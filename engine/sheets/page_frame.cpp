@@ -39,9 +39,19 @@ void add_words(drawing::Drawing* picture, Spot at, int quarter_turns, std::strin
   drawing::add_text(*picture, std::move(text));
 }
 
+/// What a page says toward a neighbour that is not printed.
+std::string left_out_words(std::int64_t number) {
+  return page_word(number) + " is left out: nothing lies there.";
+}
+
 /// The strip this page shares with the one to its right, and the line to tape that page to.
 void add_right_tape(const PageView& view, drawing::Drawing* picture) {
   const Um at = view.left() + view.set.cut.across.pitch_um;
+  if (!view.is_printed(1, 0)) {
+    const Spot edge = view.on_paper(view.right(), view.low());
+    add_words(picture, {edge.x - 1'500, edge.y + 100'000}, 1, left_out_words(view.page.number + 1));
+    return;
+  }
   const drawing::Box strip =
       view.on_paper(drawing::Box{{at, view.low()}, {view.right(), view.high()}});
   drawing::add_hatching(*picture, strip, 6'000, kHatchPen);
@@ -53,6 +63,12 @@ void add_right_tape(const PageView& view, drawing::Drawing* picture) {
 
 void add_top_tape(const PageView& view, drawing::Drawing* picture) {
   const Um at = view.low() + view.set.cut.along.pitch_um;
+  if (!view.is_printed(0, 1)) {
+    const Spot edge = view.on_paper(view.left(), view.high());
+    add_words(picture, {edge.x + 50'000, edge.y - 4'500}, 0,
+              left_out_words(view.page.number + view.set.cut.across.pages));
+    return;
+  }
   const drawing::Box strip =
       view.on_paper(drawing::Box{{view.left(), at}, {view.right(), view.high()}});
   drawing::add_hatching(*picture, strip, 6'000, kHatchPen);
@@ -65,13 +81,19 @@ void add_top_tape(const PageView& view, drawing::Drawing* picture) {
 /// Cut lines at the left and bottom, where this page is laid on its neighbours' tape lines.
 void add_cut_lines(const PageView& view, drawing::Drawing* picture) {
   const drawing::Box box = view.window();
-  if (view.page.column > 0) {
+  if (view.page.column > 0 && !view.is_printed(-1, 0)) {
+    add_words(picture, {box.low.x + 4'500, box.low.y + 100'000}, 1,
+              left_out_words(view.page.number - 1));
+  } else if (view.page.column > 0) {
     drawing::add_line(*picture, box.low, {box.low.x, box.high.y}, kCutPen);
     add_words(picture, {box.low.x + 4'500, box.low.y + 100'000}, 1,
               "cut here: " + exact_mm_text(view.left()) + " from " + datum_side(view.piece()) +
                   ". " + page_word(view.page.number - 1) + " lies under.");
   }
-  if (view.page.row > 0) {
+  if (view.page.row > 0 && !view.is_printed(0, -1)) {
+    add_words(picture, {box.low.x + 50'000, box.low.y + 1'500}, 0,
+              left_out_words(view.page.number - view.set.cut.across.pages));
+  } else if (view.page.row > 0) {
     drawing::add_line(*picture, box.low, {box.high.x, box.low.y}, kCutPen);
     add_words(picture, {box.low.x + 50'000, box.low.y + 1'500}, 0,
               "cut here: " + exact_mm_text(view.low()) + " from the bottom. " +
@@ -88,13 +110,15 @@ void add_registration(const PageView& view, drawing::Drawing* picture) {
     if (view.sees({x, y})) drawing::add_registration_mark(*picture, view.on_paper(x, y));
   };
   for (std::int64_t seam = view.page.column; seam <= view.page.column + 1; ++seam) {
-    if (seam < 1 || seam >= across.pages) continue;
+    const bool is_taped = view.is_printed(seam == view.page.column ? -1 : 1, 0);
+    if (seam < 1 || seam >= across.pages || !is_taped) continue;
     for (const Um y : {view.low() + 60'000, view.low() + along.pitch_um - 60'000}) {
       add(seam * across.pitch_um + across.overlap_um / 2, y);
     }
   }
   for (std::int64_t seam = view.page.row; seam <= view.page.row + 1; ++seam) {
-    if (seam < 1 || seam >= along.pages) continue;
+    const bool is_taped = view.is_printed(0, seam == view.page.row ? -1 : 1);
+    if (seam < 1 || seam >= along.pages || !is_taped) continue;
     for (const Um x : {view.left() + 38'000, view.left() + across.pitch_um - 38'000}) {
       add(x, seam * along.pitch_um + along.overlap_um / 2);
     }

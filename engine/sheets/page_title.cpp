@@ -61,12 +61,14 @@ void add_wrapped(std::string_view words, std::vector<std::string>* lines) {
 std::vector<std::string> title_lines(const PageView& view) {
   const GuideSet& set = view.set;
   const solve::Piece& piece = view.piece();
+  const std::int64_t out = count_of(set.left_out);
+  const std::string left_out = out == 0 ? "" : ", " + std::to_string(out) + " left out";
   std::vector<std::string> lines = {
       set.job.name + ", " + spoken_name(piece),
       "full-face guide, " + short_mm_text(piece.width_um, 1) + " × " +
           short_mm_text(piece.length_um, 1),
       "page " + std::to_string(view.page.number) + " of " + std::to_string(set.cut.pages()) +
-          ", piece " + piece.code + ", " + set.paper.name,
+          left_out + ", piece " + piece.code + ", " + set.paper.name,
       "file " + set.checksum.substr(0, 4) + " " + set.checksum.substr(4, 4) + " " +
           set.checksum.substr(8, 4)};
   for (const solve::Finding& finding : set.results.findings) {
@@ -112,7 +114,7 @@ void add_title(const PageView& view, const Stand& stand, Um high, drawing::Drawi
   }
 }
 
-/// The pages of the set, this one solid, the fly side a zigzag.
+/// The pages of the set, this one solid, those left out struck through.
 void add_page_map(const PageView& view, const Box& box, drawing::Drawing* picture) {
   const PageCut& cut = view.set.cut;
   const Um wide = box.high.x - box.low.x;
@@ -130,6 +132,9 @@ void add_page_map(const PageView& view, const Box& box, drawing::Drawing* pictur
       const bool here = row == view.page.row && column == view.page.column;
       if (here) drawing::add_solid(*picture, cell);
       drawing::add_rectangle(*picture, cell, pen);
+      if (is_left_out(view.set.left_out, row * cut.across.pages + column)) {
+        drawing::add_line(*picture, cell.low, cell.high, pen);
+      }
     }
   }
   drawing::Text text;

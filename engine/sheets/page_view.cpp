@@ -33,6 +33,14 @@ const job::Section* PageView::section() const {
   return &set.job.sections[static_cast<std::size_t>(piece().entry)];
 }
 
+bool PageView::is_printed(std::int64_t columns, std::int64_t rows) const {
+  const std::int64_t column = page.column + columns;
+  const std::int64_t row = page.row + rows;
+  if (column < 0 || column >= set.cut.across.pages) return false;
+  if (row < 0 || row >= set.cut.along.pages) return false;
+  return !is_left_out(set.left_out, row * set.cut.across.pages + column);
+}
+
 std::vector<const solve::Row*> PageView::rows() const {
   std::vector<const solve::Row*> all;
   for (int i = 0; i < piece().row_count; ++i) {
@@ -93,6 +101,13 @@ Um make_line_um(const job::Section& section, const solve::Sleeve& sleeve) {
   if (section.make == job::Make::folded) return sewn_at_left ? right : sleeve.left_um;
   const Um flange = section.flange_um.value_or(0);
   return sewn_at_left ? sleeve.left_um + flange : right - flange;
+}
+
+Um drawn_make_line_um(const job::Section& section, const solve::Sleeve& sleeve) {
+  constexpr Um kBesideFold = 1'200;
+  const Um line = make_line_um(section, sleeve);
+  if (section.make != job::Make::folded) return line;
+  return line == sleeve.left_um ? line + kBesideFold : line - kBesideFold;
 }
 
 }  // namespace pouncemark::sheets

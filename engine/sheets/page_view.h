@@ -24,6 +24,8 @@ struct PageView {
   const solve::Piece& piece() const;
   /// The section as it was entered; nullptr for a panel.
   const job::Section* section() const;
+  /// The page so many columns to the right and rows up is printed; false beyond the grid.
+  bool is_printed(std::int64_t columns, std::int64_t rows) const;
   /// Rows of this piece.
   std::vector<const solve::Row*> rows() const;
 
@@ -54,6 +56,9 @@ bool runs_across(const solve::Row& row);
 /// Where a sleeve that is not two leaves is bent, across the section: the folded edge, or the line
 /// where the flange begins.
 Um make_line_um(const job::Section& section, const solve::Sleeve& sleeve);
+
+/// Where it is drawn: a fold as a second line close inside the folded edge.
+Um drawn_make_line_um(const job::Section& section, const solve::Sleeve& sleeve);
 
 /// Edges of the piece; rows and points.
 void add_piece_edges(const PageView& view, drawing::Drawing* picture);

@@ -60,6 +60,9 @@ TEST_CASE("the figures of Marsh Lights are what was worked out by hand") {
   const JsonNode& pages = *totals.find("pages")->find("A4");
   CHECK(figure(pages, "sections") == "24");
   CHECK(figure(pages, "panels") == "24");
+  const JsonNode& left_out = *totals.find("pages_left_out")->find("A4");
+  CHECK(figure(left_out, "sections") == "0");
+  CHECK(figure(left_out, "panels") == "8");
   CHECK(figure(*figures.find("job"), "name") == "Marsh Lights");
   CHECK(figure(*figures.find("job"), "checksum").size() == 12);
 }
@@ -69,6 +72,10 @@ TEST_CASE("the larger jobs take the pages that were worked out by hand") {
   const JsonNode& of_harbour = *harbour.find("totals")->find("pages")->find("A4");
   CHECK(figure(of_harbour, "sections") == "369");
   CHECK(figure(of_harbour, "panels") == "261");
+  const JsonNode& harbour_out = *harbour.find("totals")->find("pages_left_out")->find("A4");
+  CHECK(figure(harbour_out, "sections") == "0");
+  // Five panels; what is left of each grid is its rim of pages.
+  CHECK(figure(harbour_out, "panels") == "133");
   CHECK(figure(*harbour.find("totals"), "row_m") == "629.54");
   const JsonNode orchard = figures_of(demo_job("orchard-year"));
   const JsonNode& of_orchard = *orchard.find("totals")->find("pages")->find("A4");

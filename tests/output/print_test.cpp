@@ -1,5 +1,5 @@
 #include "engine/batch/built_in_faces.h"
-#include "engine/output/output.h"
+#include "engine/output/print_run.h"
 #include "engine/solve/solve.h"
 #include "tests/support/jobs.h"
 #include "tests/support/pdf_pages.h"
@@ -38,6 +38,8 @@ TEST_CASE("the small job is one file a piece and page 0 by itself, named so that
   CHECK((*guides)[0].name == "marsh-lights_section-1_full-face_A4_front.pdf");
   CHECK((*guides)[1].name == "marsh-lights_panel-1_full-face_A4_front.pdf");
   CHECK(pages_in((*guides)[0].bytes) == 24);
+  // source: 4 across and 6 along, of which 2 x 4 in the middle hold nothing.
+  CHECK(pages_in((*guides)[1].bytes) == 16);
   const auto page_0 = printed(demo_job("marsh-lights"), order(Guide::test_page, "A4"));
   CHECK(page_0->size() == 1);
   CHECK((*page_0)[0].name == "marsh-lights_test-page_A4.pdf");
@@ -148,6 +150,66 @@ TEST_CASE("the pages a tick list takes are told without drawing it") {
   }
   CHECK(pieces == 33);
   CHECK(tick_list_pages(job, results, 0, "B4").problem().code == paper_unknown);
+}
+
+TEST_CASE("the sheets a full-face guide takes are told without drawing it, on any printer") {
+  const job::Job job = demo_job("harbour-ledger");
+  const solve::Results results = solve::solve(job);
+  int pieces = 0;
+  for (const sheets::Bars& bars : {sheets::Bars{}, sheets::Bars{179'300, 203'000}}) {
+    PrintOptions options = order(Guide::full_face, "A4");
+    options.bar_across_um = bars.across_um;
+    options.bar_along_um = bars.along_um;
+    const sheets::Paper paper = *sheets::read_paper("A4");
+    const auto files = printed(job, options);
+    for (std::size_t i = 0; i < results.pieces.size(); ++i) {
+      const FullFacePages pages = full_face_grid(job, results, static_cast<int>(i), paper,
+                                                 *sheets::print_check(paper, bars), 2'000);
+      CHECK(pages.sheets() == pages_in((*files)[i].bytes));
+      CHECK(pages.sheets() == pages.all() - pages.out());
+      ++pieces;
+    }
+  }
+  CHECK(pieces == 22);
+}
+
+TEST_CASE("the sum of a guide's sheets is the sheets: a grid less what is left out") {
+  const job::Job job = demo_job("marsh-lights");
+  const solve::Results results = solve::solve(job);
+  const sheets::Paper paper = *sheets::read_paper("A4");
+  const auto pages = full_face_grid(job, results, 1, "A4");
+  const solve::Sum sum = full_face_sum(*pages, paper, results.pieces[1]);
+  CHECK(sum.figure == "16");
+  // source: by hand, 690 and 1420 on sheets that show 190 x 277 and go on 180 x 267.
+  CHECK(sum.numbers == std::vector<std::string>{"690 − 190 = 2 × 180 + 140, so 3 more across",
+                                                "1420 − 277 = 4 × 267 + 75, so 5 more along",
+                                                "(1 + 3) × (1 + 5) − 8 = 16"});
+  CHECK(full_face_sum(*full_face_grid(job, results, 0, "800x1500"), *sheets::read_paper("800x1500"),
+                      results.pieces[0])
+            .numbers.back() == "1 × 1 = 1");
+}
+
+TEST_CASE("a run prints a page at a time and gives each file as soon as it is whole") {
+  const job::Job job = demo_job("marsh-lights");
+  const solve::Results results = solve::solve(job);
+  PrintRun run(job, results, built_in_faces());
+  CHECK(*run.add(order(Guide::test_page, "A4")) == 1);
+  PrintOptions panel = order(Guide::full_face, "A4");
+  panel.piece = 1;
+  CHECK(*run.add(panel) == 1);
+  CHECK(run.add(order(Guide::full_face, "A5")).problem().code == paper_unknown);
+  CHECK(run.pages() == 17);
+  CHECK(run.printed() == 0);
+  CHECK(run.step());
+  CHECK(run.take_files().size() == 1);
+  CHECK(run.take_files().empty());
+  std::int64_t steps = 1;
+  while (run.step()) ++steps;
+  CHECK(steps == 17);
+  CHECK(run.printed() == 17);
+  const auto files = run.take_files();
+  CHECK(files.size() == 1);
+  CHECK(files[0].bytes == (*printed(job, panel))[0].bytes);
 }
 
 TEST_CASE("the pages a guide takes are told without drawing it") {

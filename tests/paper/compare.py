@@ -2,7 +2,7 @@
 
 from collections import defaultdict
 
-from marks import Sighting
+from marks import Sighting, page_map
 from pages import TOUCH_UM, clip
 
 MATCH_MM = 0.1  # nearest mark within this is the same mark; farther, one is missing, one is extra
@@ -160,16 +160,22 @@ def match_rows(count, rows, found, plan, page_datum):
 
 
 def page_faults(plan, shown):
-    """Sentences about pages that are missing, too many or out of order. Pages that show nothing
-    are all left out or all printed."""
-    are_left_out = set(shown) != set(plan.all_datums())
+    """Sentences about pages that are missing, too many or out of order."""
     faults = [f"page at {d} twice" for d in sorted(set(shown)) if shown.count(d) > 1]
     faults += [f"page at {d} is missing" for d in sorted(plan.needed - set(shown))]
-    faults += [f"page at {d} shows nothing" for d in sorted(set(shown) - plan.may_be)
-               if are_left_out]
+    faults += [f"page at {d} shows nothing" for d in sorted(set(shown) - plan.may_be)]
     if shown != [d for d in plan.all_datums() if d in set(shown)]:
         faults.append("the pages do not follow one another from bottom left")
     return faults
+
+
+def map_faults(plan, pages):
+    """Sentences about page maps that do not strike through just the pages that are left out."""
+    wanted = plan.across, plan.along, {
+        (datum[0] // plan.pitch_um[0], datum[1] // plan.pitch_um[1])
+        for datum in set(plan.all_datums()) - plan.may_be}
+    return [f"the map of page {index + 1} shows {found}, not {wanted}"
+            for index, found in enumerate(page_map(page) for page in pages) if found != wanted]
 
 
 def compare(expected, plan, pages):
@@ -183,4 +189,5 @@ def compare(expected, plan, pages):
             match(counts[kind], must, may, seen.marks[kind])
         match_rows(counts["stitches"], expected.places["stitches"], seen.marks["stitches"], plan,
                    seen.datum)
-    return counts, page_faults(plan, [seen.datum for seen in sightings])
+    return counts, (page_faults(plan, [seen.datum for seen in sightings]) +
+                    map_faults(plan, pages))

@@ -9,6 +9,7 @@ import subprocess
 
 import marks
 import read_qpdf
+from ink import Page
 
 FIGURE = re.compile(rb"[-+]?(?:\d+\.?\d*|\.\d+)")
 FIRST_MATRIX = re.compile(rb"(" + FIGURE.pattern + rb") 0 0 (" + FIGURE.pattern + rb") (" +
@@ -105,6 +106,41 @@ def put(pdf, fault, file, shrunk=(1, 1)):
     if done.returncode != 0:
         raise ValueError(f"fix-qdf: {done.stderr.decode(errors='replace').strip()}")
     file.write_bytes(done.stdout)
+
+
+def one_left_out(pages, plan):
+    """A page that shows something is not printed."""
+    del pages[len(pages) // 2]
+    return pages
+
+
+def one_for_nothing(pages, plan):
+    """A page that nothing crosses is printed: a blank sheet with its own datum; None where no page
+    is left out."""
+    idle = [datum for datum in plan.all_datums() if datum not in plan.may_be]
+    if not idle:
+        return None
+    blank = Page(pages[0].box)
+    blank.texts = [f"datum across {idle[0][0] / 1000:g}", f"datum along {idle[0][1] / 1000:g}"]
+    before = sum(datum in plan.may_be for datum in
+                 plan.all_datums()[:plan.all_datums().index(idle[0])])
+    return pages[:before] + [blank] + pages[before:]
+
+
+def one_struck_too_many(pages, plan):
+    """On one page's map a page that is printed is struck through."""
+    page = pages[len(pages) // 2]
+    cell = next(shape for shape in page.shapes if marks.is_map_cell(shape))
+    corners = sorted(set(cell.ends))
+    page.shapes.append(cell._replace(ends=[corners[0], corners[-1]], closed=False))
+    return pages
+
+
+AMONG_THE_PAGES = {
+    "a page with marks left out": one_left_out,
+    "a page without marks printed": one_for_nothing,
+    "a printed page struck through on a map": one_struck_too_many,
+}
 
 
 def exchange_two(pages):

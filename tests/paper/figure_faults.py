@@ -78,6 +78,7 @@ FAULTS = {
     "a first point off by 0.002": lambda f: _add(f["rows"], "first_mm", "0.002"),
     "a last point off by 0.002": lambda f: _add(f["rows"], "last_mm", "-0.002"),
     "a left-over off by 0.002": lambda f: _add(f["rows"], "left_over_mm", "0.002"),
+    "a page more left out": lambda f: _add([f["totals"]["pages_left_out"]["A4"]], "panels", 1),
     "a row left out": lambda f: _drop(f["rows"]),
     "the codes of two rows exchanged": lambda f: _exchange_codes(f["rows"][::2]),
     "the codes of two sleeves exchanged": lambda f: _exchange_codes(_sleeves(f)),

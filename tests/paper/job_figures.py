@@ -17,7 +17,7 @@ from fractions import Fraction
 
 from as_saved import checksum
 from job_rows import clear_gap_um
-from pages import PagePlan
+from pages import PagePlan, lines_of
 from rows import Piece, um
 from section_rows import lap_middles_um, section_piece
 from sleeves import blank_of
@@ -69,13 +69,21 @@ def _counts(pieces):
     return {**counts, "row_m": metres(row_um)}
 
 
-def _pages(pieces, paper):
-    """Pages of the full-face guides by kind of piece, those that are left out counted too."""
+def _pages(pieces, paper, count_of):
+    """Pages of the full-face guides by kind of piece, as `count_of` counts those of one."""
     counts = {"sections": 0, "panels": 0}
     for piece in pieces:
         bare = Piece(piece.code, piece.kind, piece.width_um, piece.length_um)
-        counts[f"{piece.kind}s"] += len(PagePlan(bare, paper).all_datums())
+        counts[f"{piece.kind}s"] += count_of(piece, PagePlan(bare, paper))
     return counts
+
+
+def _page_figures(pieces, papers):
+    """All pages of the grids, and those of them that nothing crosses."""
+    return {"pages": {paper: _pages(pieces, paper, lambda _, plan: len(plan.all_datums()))
+                      for paper in papers},
+            "pages_left_out": {paper: _pages(pieces, paper, lambda piece, plan: len(
+                plan.left_out(lines_of(piece)))) for paper in papers}}
 
 
 def _sleeve(section, sleeve):
@@ -149,7 +157,7 @@ def figures_of(job, pieces, papers=("A4",)):
     """All that is worked out again here; `pieces` are those of the job, `papers` those whose pages
     are counted."""
     return {"job": {"name": job["name"], "checksum": checksum(job)},
-            "totals": {**_counts(pieces), "pages": {p: _pages(pieces, p) for p in papers}},
+            "totals": {**_counts(pieces), **_page_figures(pieces, papers)},
             "pieces": _pieces(job, pieces),
             "rows": [_row(row) for piece in pieces for row in piece.rows],
             "side_seams": side_seams(job)}

@@ -16,6 +16,7 @@ from ink import lengthened
 NEAR = 0.03  # a size may be this much off and still be the mark
 SIZES = {"ring": 3.0, "tick": 6.0, "square": 2.0, "leg": 1.8}
 WIDTHS = {"tick": 0.25, "stitches": 0.5}
+MAP_PEN, MAP_STEEP = 0.2, 1.4
 BAR_THICK = (2.0, 15.0)  # a bar is neither a line nor a field
 BAR_LEAST = 60.0
 
@@ -87,6 +88,39 @@ def datum(page):
         raise ValueError(f"a page says its datum across {len(said[0])} times and along "
                          f"{len(said[1])} times, not once: do other words lie on it?")
     return tuple(round(float(figure[0]) * 1000) for figure in said)
+
+
+def _is_thin(shape):
+    return (shape.kind == "stroke" and not shape.curves and not shape.dash and
+            _is(shape.width, MAP_PEN))
+
+
+def is_map_cell(shape):
+    width, height = _extent(shape.ends)
+    return (_is_thin(shape) and len(set(shape.ends)) == 4 and width > NEAR and
+            _is(height / width, MAP_STEEP, 0.1))
+
+
+def page_map(page):
+    """Columns, rows and the struck places (column, row) of the page map: equal open boxes of a thin
+    pen, 1.4 times as high as wide, some with a line from corner to corner."""
+    boxes = [shape for shape in page.shapes if is_map_cell(shape)]
+    if not boxes:
+        return 0, 0, set()
+    size = _extent(boxes[0].ends)
+    columns, rows = ([], [])
+    for ways, which in ((columns, 0), (rows, 1)):
+        for middles in sorted(middle(box.ends)[which] for box in boxes):
+            if not ways or middles - ways[-1] > size[which] / 2:
+                ways.append(middles)
+
+    def at(ends):
+        return tuple(min(range(len(ways)), key=lambda i: abs(ways[i] - middle(ends)[which]))
+                     for ways, which in ((columns, 0), (rows, 1)))
+
+    struck = {at(shape.ends) for shape in page.shapes if _is_thin(shape) and _is_straight(shape) and
+              all(_is(side, cell, 0.05) for side, cell in zip(_extent(shape.ends), size))}
+    return len(columns), len(rows), struck
 
 
 def as_printed(shape, shrunk):

@@ -2,7 +2,8 @@
 
 Page (i, j) of a piece shows what lies between (i, j) times the pitch and the paper inside its
 borders; the pitch is that less the overlap. Pages are numbered from bottom left, along each row,
-then upward. A page is left out if no row and no edge of piece or cloth crosses it.
+then upward. A page is left out if no row and no line drawn of the piece (edge, lap, fold, flange)
+crosses it; it keeps its number.
 """
 
 from fractions import Fraction
@@ -55,6 +56,11 @@ def overlap_um(inside_um):
     return max(OVERLAP_UM, -(-(inside_um // 50 + 1000) // 1000) * 1000)
 
 
+def lines_of(piece):
+    """Every line that may cross a page: what is drawn of the piece, and its rows."""
+    return piece.lines + [row.ends() for row in piece.rows if row.places]
+
+
 class PagePlan:
     """The pages of one piece on one paper; a page is named by its datum (across, along) in um.
 
@@ -75,7 +81,7 @@ class PagePlan:
         self.across, self.along = (
             _count(length, window, pitch) for length, window, pitch in
             zip((piece.width_um, piece.length_um), self.window_um, self.pitch_um))
-        self._lines = piece.lines + [row.ends() for row in piece.rows if row.places]
+        self._lines = lines_of(piece)
         self.needed, self.may_be = self._printed()
 
     def all_datums(self):
@@ -87,6 +93,20 @@ class PagePlan:
         """Left, bottom, right, top of what a page shows, in the piece."""
         return (datum[0] - wider_um, datum[1] - wider_um,
                 datum[0] + self.window_um[0] + wider_um, datum[1] + self.window_um[1] + wider_um)
+
+    def left_out(self, lines):
+        """The pages, column and row, whose windows, edges counted, none of the lines crosses."""
+        crossed = set()
+        for line in lines:
+            spans = [[i for i in range(pages) if i * pitch <= max(ends) and
+                      i * pitch + window >= min(ends)]
+                     for pages, pitch, window, ends in zip((self.across, self.along),
+                                                           self.pitch_um, self.window_um,
+                                                           zip(*line))]
+            is_upright = any(a == b for a, b in zip(*line))
+            crossed |= {(i, j) for i in spans[0] for j in spans[1] if is_upright or clip(
+                line, self.window((i * self.pitch_um[0], j * self.pitch_um[1])))}
+        return {(i, j) for i in range(self.across) for j in range(self.along)} - crossed
 
     def _printed(self):
         needed, may_be = set(), set()

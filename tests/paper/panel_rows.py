@@ -13,10 +13,6 @@ Points   Points and holes stand on the same line, even gaps each.
 from rows import Piece, Row, run, um
 
 CORNER_CLEAR_MM = 15  # a choice of ours; a panel may say otherwise
-# How far cloth stands back on a panel (our choice, drawn as a dotted line): from the edges that
-# are sewn, and from the fly side.
-CLOTH_UM = 8_000
-CLOTH_FLY_UM = 12_000
 ALL_ROWS = ("hinge_side", "top", "bottom")
 
 
@@ -61,11 +57,8 @@ def _lay_edge(piece, panel, edge):
 def panel_piece(panel):
     """A rectangular panel: hinge, top and bottom, points and holes on each."""
     width, length = (um(side) for side in panel["backing_mm"])
-    at_left, fly = panel["hinge_side"] == "left", CLOTH_FLY_UM
     piece = Piece(panel["code"], "panel", width, length)
-    piece.lines = _box(0, 0, width, length) + _box(
-        CLOTH_UM if at_left else fly, CLOTH_UM, width - (fly if at_left else CLOTH_UM),
-        length - CLOTH_UM)
+    piece.lines = _box(0, 0, width, length)
     for edge in ALL_ROWS:
         if edge in panel.get("rows_on", ALL_ROWS):
             _lay_edge(piece, panel, edge)

@@ -78,7 +78,7 @@ class Piece:
         self.code, self.kind = code, kind
         self.width_um, self.length_um = width_um, length_um
         self.rows = []
-        self.lines = []  # its own edges and its cloth's, as ((x, y), (x, y))
+        self.lines = []  # its own edges, laps and folds, as ((x, y), (x, y))
         self.sleeves = []  # of a section, from the viewer's left
         self.not_laid = []  # codes of rows asked for that have no room
 

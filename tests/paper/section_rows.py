@@ -17,6 +17,8 @@ from fractions import Fraction
 from rows import Piece, Row, run, um
 from sleeves import sewn_sides, sleeves_of
 
+BESIDE_FOLD_UM = 1_200  # our own choice: so far inside the folded edge its second line is drawn
+
 
 def _merged(rule, change):
     return {**rule, **(change or {})}
@@ -67,6 +69,18 @@ def lap_middles_um(section, sleeves):
     return [sleeve.left_um + Fraction(um(section["lap_mm"]), 2) for sleeve in sleeves[1:]]
 
 
+def made_lines_um(section, sleeves):
+    """Where a sleeve of one sheet is bent: a line 1.2 inside its fold, or where its flange begins."""
+    if section["make"] == "two_leaf":
+        return []
+    is_folded = section["make"] == "folded"
+    inward = BESIDE_FOLD_UM if is_folded else um(section["flange_mm"])
+    # A fold lies opposite the sewn side, a flange at it.
+    from_left = (section["sewn_side"] == "left") != is_folded
+    return [sleeve.left_um + (inward if from_left else sleeve.width_um - inward)
+            for sleeve in sleeves]
+
+
 def section_piece(section, clear_gap_um):
     """A section with the sleeves that are there, its rows and the edges that are drawn."""
     sleeves, length = sleeves_of(section), um(section["length_mm"])
@@ -82,4 +96,5 @@ def section_piece(section, clear_gap_um):
         _lay_pair(piece, f"{left.code}+{right.number()}", {"staple": x, "stitch": x},
                   section["lap_rows"], clear_gap_um)
     piece.lines += [((0, y), (piece.width_um, y)) for y in (0, length)]
+    piece.lines += [((x, 0), (x, length)) for x in made_lines_um(section, sleeves)]
     return piece

@@ -5,6 +5,8 @@
 #include <utility>
 
 #include "engine/base/number_text.h"
+#include "engine/output/page_counts.h"
+#include "web/model/paper_choice.h"
 #include "web/model/words.h"
 
 namespace pouncemark::web {
@@ -97,13 +99,13 @@ void add_stitches(Slip& slip) {
 
 void add_pages(Slip& slip, std::string label) {
   const auto index = static_cast<std::size_t>(slip.place.piece);
-  if (index >= slip.now.a4_pages.size()) return;
-  solve::Sum sum;
-  sum.figure = count_text(slip.now.a4_pages[index]);
-  sum.rule = "every page of the piece";
-  sum.numbers = {"210 " + std::string(kTimes) + " 297, border 10, overlap 10", sum.figure};
-  sum.source = "A4, ISO 216";
-  slip.add("pages", std::move(label), std::move(sum), "pages");
+  if (index >= slip.now.results.pieces.size()) return;
+  const PaperChoice choice;
+  const auto pages =
+      output::full_face_grid(slip.now.job, slip.now.results, slip.place.piece, choice.paper.name);
+  if (!pages) return;
+  slip.add("pages", std::move(label), output::full_face_sum(*pages, choice.paper, slip.piece()),
+           "pages");
 }
 
 /// What all pieces come to, where there is another one.

@@ -55,10 +55,11 @@ SheetCounts sheet_counts(const Solved& solved, const sheets::Paper& paper) {
   SheetCounts counts;
   const auto& pieces = solved.results.pieces;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
-    const auto full_face = output::full_face_pages(pieces[i], paper.name);
+    const auto full_face =
+        output::full_face_grid(solved.job, solved.results, static_cast<int>(i), paper.name);
     const auto tick_list =
         output::tick_list_pages(solved.job, solved.results, static_cast<int>(i), paper.name);
-    counts.full_face.push_back(full_face ? *full_face : 0);
+    counts.full_face.push_back(full_face ? full_face->sheets() : 0);
     counts.tick_list.push_back(tick_list ? *tick_list : 0);
   }
   return counts;

@@ -1,8 +1,5 @@
 #pragma once
 
-#include <cstdint>
-#include <vector>
-
 #include "engine/job/job.h"
 #include "engine/solve/results.h"
 
@@ -12,11 +9,9 @@ namespace pouncemark::web {
 struct Solved {
   job::Job job;
   solve::Results results;
-  std::vector<std::int64_t>
-      a4_pages;  ///< full-face pages of each piece; 0: a paper cannot carry it
 };
 
-/// Solves the job and counts its pages. Never called while drawing.
+/// Solves the job. Never called while drawing.
 Solved solved(job::Job job);
 
 }  // namespace pouncemark::web

@@ -1,0 +1,162 @@
+#include "engine/output/print_run.h"
+
+#include <cstddef>
+#include <utility>
+
+#include "engine/base/number_text.h"
+#include "engine/base/sha256.h"
+#include "engine/job/job_json.h"
+#include "engine/output/file_names.h"
+#include "engine/output/page_counts.h"
+#include "engine/sheets/full_face.h"
+#include "engine/sheets/test_page.h"
+#include "engine/sheets/tick_list.h"
+
+namespace pouncemark::output {
+namespace {
+
+constexpr std::int64_t kMostPages = 2'000;
+
+Problem too_many_pages(const std::string& name, std::int64_t pages) {
+  return {ProblemCode::paper_too_many_pages, name, counted(pages, "page", "pages"),
+          "at most " + count_text(kMostPages)};
+}
+
+/// Indices of the pages that are printed.
+std::vector<std::int64_t> printed_pages(const FullFacePages& pages) {
+  std::vector<std::int64_t> printed;
+  for (std::int64_t page = 0; page < pages.all(); ++page) {
+    if (!sheets::is_left_out(pages.left_out, page)) printed.push_back(page);
+  }
+  return printed;
+}
+
+}  // namespace
+
+struct PrintRun::Order {
+  sheets::Paper paper;
+  sheets::PrintCheck check;
+  std::string checksum;
+};
+
+PrintRun::PrintRun(const job::Job& job, const solve::Results& results, const writers::Faces& faces)
+    : job_(job),
+      results_(results),
+      faces_(faces),
+      sha256_(sha256_hex(job::save_job(job))),
+      words_(piece_words(results)) {}
+
+PrintRun::Waiting PrintRun::waiting_file(const Order& order, const std::string& name,
+                                         const std::string& title) const {
+  Waiting file;
+  file.name = file_word(job_.name) + "_" + name;
+  file.paper = order.paper;
+  file.options.title = job_.name + ", " + title;
+  file.options.subject = "file " + order.checksum + ". Print at 100 %, actual size.";
+  file.options.id_hex = sha256_.substr(0, 32);
+  return file;
+}
+
+PrintRun::Waiting PrintRun::test_page(const Order& order) const {
+  Waiting file = waiting_file(order, "test-page_" + order.paper.name + ".pdf", "test page");
+  file.pages = 1;
+  file.page = [this, order](std::int64_t) {
+    return sheets::test_page(order.paper, job_.name, order.checksum);
+  };
+  return file;
+}
+
+Result<PrintRun::Waiting> PrintRun::full_face(const Order& order, int piece) const {
+  const solve::Piece& of = results_.pieces[static_cast<std::size_t>(piece)];
+  const FullFacePages pages =
+      full_face_grid(job_, results_, piece, order.paper, order.check, kMostPages);
+  const std::string name = sheets::spoken_name(of);
+  if (pages.all() > kMostPages) return too_many_pages(name, pages.all());
+  const Result<bool> few = few_enough_points(results_, of);
+  if (!few) return few.problem();
+  Waiting file = waiting_file(
+      order,
+      words_[static_cast<std::size_t>(piece)] + "_full-face_" + order.paper.name + "_front.pdf",
+      name + ", full-face guide, front");
+  file.options.correction = {order.check.nominal.across_um, order.check.measured.across_um,
+                             order.check.nominal.along_um, order.check.measured.along_um};
+  std::vector<std::int64_t> printed = printed_pages(pages);
+  file.pages = static_cast<std::int64_t>(printed.size());
+  file.page = [this, order, piece, pages, printed = std::move(printed)](std::int64_t index) {
+    const sheets::GuideSet set{job_,      results_,       piece,         order.paper,
+                               pages.cut, order.checksum, pages.left_out};
+    return sheets::full_face_page(
+        set, sheets::window_of(set.cut, printed[static_cast<std::size_t>(index)]));
+  };
+  return file;
+}
+
+/// A list of figures is not true to size: no correction is applied to it.
+Result<PrintRun::Waiting> PrintRun::tick_list(const Order& order, int piece) const {
+  const solve::Piece& of = results_.pieces[static_cast<std::size_t>(piece)];
+  const Result<bool> few = few_enough_points(results_, of);
+  if (!few) return few.problem();
+  const auto list = std::make_shared<const sheets::TickList>(
+      sheets::TickListSet{job_, results_, piece, order.paper, order.checksum});
+  const std::string name = sheets::spoken_name(of);
+  if (list->pages() > kMostPages) return too_many_pages(name, list->pages());
+  Waiting file = waiting_file(
+      order,
+      words_[static_cast<std::size_t>(piece)] + "_tick-list_" + order.paper.name + "_front.pdf",
+      name + ", tick list, front");
+  file.options.subject = "file " + order.checksum + ". Figures, not a true-size guide.";
+  file.pages = list->pages();
+  file.page = [list](std::int64_t index) { return list->page(index); };
+  return file;
+}
+
+Result<std::int64_t> PrintRun::add(const PrintOptions& options) {
+  const Result<sheets::Paper> paper = sheets::read_paper(options.paper);
+  if (!paper) return paper.problem();
+  const auto check = sheets::print_check(*paper, {options.bar_across_um, options.bar_along_um});
+  if (!check) return check.problem();
+  const Order order{*paper, *check, sha256_.substr(0, 12)};
+  std::vector<Waiting> files;
+  if (options.guide == Guide::test_page) files.push_back(test_page(order));
+  const int pieces =
+      options.guide == Guide::test_page ? 0 : static_cast<int>(results_.pieces.size());
+  for (int piece = 0; piece < pieces; ++piece) {
+    if (options.piece >= 0 && options.piece != piece) continue;
+    Result<Waiting> file =
+        options.guide == Guide::tick_list ? tick_list(order, piece) : full_face(order, piece);
+    if (!file) return file.problem();
+    files.push_back(std::move(file.value()));
+  }
+  for (Waiting& file : files) {
+    pages_ += file.pages;
+    waiting_.push_back(std::move(file));
+  }
+  return static_cast<std::int64_t>(files.size());
+}
+
+bool PrintRun::step() {
+  if (waiting_.empty()) return false;
+  const Waiting& file = waiting_.front();
+  if (pdf_ == nullptr) {
+    file_.name = file.name;
+    page_of_file_ = 0;
+    pdf_ = std::make_unique<writers::PdfWriter>(
+        [this](std::string_view part) { file_.bytes += part; }, faces_, file.options);
+  }
+  pdf_->add_page(file.page(page_of_file_), file.paper.width_um, file.paper.length_um);
+  ++page_of_file_;
+  ++printed_;
+  if (page_of_file_ == file.pages) finish_file();
+  return true;
+}
+
+void PrintRun::finish_file() {
+  pdf_->finish();
+  pdf_.reset();
+  finished_.push_back(std::exchange(file_, {}));
+  waiting_.pop_front();
+}
+
+std::vector<NamedBytes> PrintRun::take_files() { return std::exchange(finished_, {}); }
+
+}  // namespace pouncemark::output
