@@ -112,7 +112,11 @@ export const pageFiles = new Map(); // by name: its bytes
 Pm.pageFileSize = (name) => pageFiles.get(name)?.length ?? 0;
 Pm.pageFile = (name) => pageFiles.get(name);
 Pm.chooseFile = () => chooser.click();
-Pm.minutesOfDay = () => new Date().getHours() * 60 + new Date().getMinutes();
+/** The month from 0, day, hour and minute as one number of two digits each. */
+Pm.moment = () => {
+  const now = new Date();
+  return ((now.getMonth() * 100 + now.getDate()) * 100 + now.getHours()) * 100 + now.getMinutes();
+};
 
 Pm.saveFile = (name, kind, bytes) => {
   const address = URL.createObjectURL(new Blob([bytes], {type: kind}));

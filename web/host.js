@@ -3,13 +3,15 @@
 // object `Pm` and is called through its pm_... functions; web/host/host.h says what each is for.
 
 import {listenForFiles, pageFiles} from './beside.js';
-import {Pm, bench, element, encoder, moments, pretendSize, takeSize, watchSize, wordsAt}
+import {Pm, bench, element, encoder, moments, pretendSize, takeSize, watchSize, withBytes, wordsAt}
   from './frames.js';
 import {listenToHands} from './hands.js';
+import {foundRecord} from './store.js';
 
 /* global Module */
 
 const SLOW_START_MS = 4000;
+const LATEST_RECORD_MS = 3000;
 const NOT_LAID_OUT = 'The bench could not be laid out. Load the page again; if it stays so, try ' +
   'another browser.';
 const HAS_STOPPED = 'The bench has stopped: a mistake of the program, not yours. Save the job, ' +
@@ -126,8 +128,19 @@ async function fetchAll(imports) {
   return made;
 }
 
+let record; // what this browser has kept: undefined until it answers, null when nothing
+foundRecord.then((found) => { record = found; });
+
+/** What was kept goes to the program before the first frame, or as soon as the browser answers. */
+function giveRecord() {
+  if (record) withBytes(record, (address, size) => Module._pm_record_found(address, size));
+  Pm.request();
+}
+
 function started() {
   Pm.isReady = true;
+  if (record === undefined) foundRecord.then(giveRecord);
+  else giveRecord();
   clearInterval(slowTimer);
   if (Pm.hasPicture) {
     watchSize();
@@ -147,7 +160,9 @@ moments.firstFrame = () => {
 globalThis.Module = {
   canvas: bench,
   instantiateWasm(imports, done) {
-    fetchAll(imports).then(({instance, module}) => done(instance, module)).catch(stopped);
+    const latest = new Promise((wake) => { setTimeout(wake, LATEST_RECORD_MS); });
+    Promise.all([fetchAll(imports), Promise.race([foundRecord, latest])])
+      .then(([{instance, module}]) => done(instance, module)).catch(stopped);
     return {};
   },
   postRun: [started],

@@ -189,12 +189,14 @@ try {
   check('the saved file is the open job', readFileSync(saved, 'utf8') === kept);
   check('the file has a sensible name', path.basename(saved) === 'first-sleeve.json',
     path.basename(saved));
-  check('the bar says when it was saved', /^in your file: \d\d:\d\d$/.test(await bench.line('kept')),
+  check('the bar says when it was saved',
+    /in your file: \d+ [A-Z][a-z]+ \d\d:\d\d$/.test(await bench.line('kept')),
     await bench.line('kept'));
   await picture('saved');
   await bench.page.reload();
   await bench.rest();
-  await choose('door.open', saved);
+  check('loaded again the browser brings the job back', await bench.job() === kept);
+  await choose('open', saved);
   check('opened again it reads the same', await headline() === AT_25, await headline());
   check('and is the same job, byte for byte', await bench.job() === kept);
   await picture('opened');

@@ -304,7 +304,7 @@ await checks.withBench({}, async (bench) => {
     });
     await page.reload();
     assert.deepEqual(asked, []);
-    await bench.press(DOOR);
+    await bench.rest();
     await page.evaluate(() => { Pm.isUnsaved = true; });
     await page.reload();
     assert.deepEqual(asked, ['beforeunload']);

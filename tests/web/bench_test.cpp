@@ -105,22 +105,22 @@ TEST_CASE("opening another job does not lose the one on the bench: undo brings i
 TEST_CASE("a job that comes from a file as it would be saved is in that file, any other is not") {
   Bench bench;
   bench.start_with_sleeve();
-  bench.note_in_file("something else", "14:02");
+  bench.note_in_file("a.json", "something else", "26 Nov 14:02");
   CHECK(bench.kept_words() == "not kept");
-  bench.note_in_file(bench.file_bytes(), "14:02");
-  CHECK(bench.kept_words() == "in your file: 14:02");
+  bench.note_in_file("a.json", bench.file_bytes(), "26 Nov 14:02");
+  CHECK(bench.kept_words() == "in your file: 26 Nov 14:02");
 }
 
 TEST_CASE("the bar says in your file only while the job stands as it was saved") {
   Bench bench;
   bench.start_with_sleeve();
   CHECK(bench.kept_words() == "not kept");
-  bench.note_saved("14:02");
-  CHECK(bench.kept_words() == "in your file: 14:02");
+  bench.note_saved("26 Nov 14:02");
+  CHECK(bench.kept_words() == "in your file: 26 Nov 14:02");
   bench.edit(with_ends(bench, 25'000), "moved");
   CHECK(bench.kept_words() == "not kept");
   bench.undo();
-  CHECK(bench.kept_words() == "in your file: 14:02");
+  CHECK(bench.kept_words() == "in your file: 26 Nov 14:02");
 }
 
 TEST_CASE("margins that meet give a sentence with the figures and no row") {

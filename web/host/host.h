@@ -33,11 +33,17 @@ void save_file(std::string_view name, std::string_view kind, std::string_view by
 /// "demo-jobs/marsh-lights.json"); empty when it is not among them.
 std::string page_file(std::string_view name);
 
-/// While set, the browser asks before the page is left: the open job has changes in no file.
+/// While set, the browser asks before the page is left: the open job has changes that are kept
+/// nowhere.
 void warn_before_leaving(bool has_unsaved_changes);
 
-/// The time of day for display only, "14:02". Never part of a job or a result.
-std::string time_of_day();
+/// The moment for display only, "26 Nov 14:02". Never part of a job or a result.
+std::string moment();
+
+/// Keeps `record` in both stores of this browser; the answer is Guest::record_kept with this number
+/// or record_not_kept. While one is being written only the newest of the others waits. `at_once`
+/// false: it may wait a little, as nothing but the place on the bench is new.
+void keep_record(std::int64_t number, std::string_view record, bool at_once);
 
 /// Sets one line of the text mirror beside the canvas (screen readers, the browser's own find);
 /// empty words take it away. Lines whose id begins with "finding" are read out when they change. A
@@ -60,6 +66,12 @@ class Guest {
   virtual void file_opened(std::string_view name, std::string_view bytes) = 0;
   /// The drop or choice could not be taken (several files, a folder, too large); a sentence.
   virtual void file_refused(std::string_view sentence) = 0;
+  /// What this browser had kept when the page was loaded; before the first frame, or soon after.
+  virtual void record_found(std::string_view /*record*/) {}
+  /// Both copies of the record with this number are written.
+  virtual void record_kept(std::int64_t /*number*/) {}
+  /// The newest record is not, and is tried again later; why, in a few words.
+  virtual void record_not_kept(std::string_view /*why*/) {}
   /// A key of ours with Ctrl: 's' save, 'z' undo, 'y' redo, 'o' open, 'p' print.
   virtual void ctrl_key(char key) = 0;
   /// Tab has reached the place noted under `id`; the ring round it is the page's own. Arrow keys

@@ -23,7 +23,9 @@ EM_JS(int, pm_js_page_file_size, (const char* name, int name_size),
 EM_JS(void, pm_js_page_file_copy, (const char* name, int name_size, char* to),
       { HEAPU8.set(Pm.pageFile(UTF8ToString(name, name_size)), to); });
 EM_JS(void, pm_js_unsaved, (int unsaved), { Pm.isUnsaved = !!unsaved; });
-EM_JS(int, pm_js_minutes_of_day, (), { return Pm.minutesOfDay(); });
+EM_JS(int, pm_js_moment, (), { return Pm.moment(); });
+EM_JS(void, pm_js_keep_record, (int number, const char* bytes, int size, int at_once),
+      { Pm.keepRecord(number, HEAPU8.slice(bytes, bytes + size), !!at_once); });
 EM_JS(void, pm_js_mirror_line, (const char* id, int id_size, const char* words, int words_size),
       { Pm.mirrorLine(UTF8ToString(id, id_size), UTF8ToString(words, words_size)); });
 EM_JS(void, pm_js_copied, (const char* words), { Pm.copied(UTF8ToString(words)); });
@@ -144,11 +146,17 @@ std::string page_file(std::string_view name) {
 
 void warn_before_leaving(bool has_unsaved_changes) { pm_js_unsaved(has_unsaved_changes ? 1 : 0); }
 
-std::string time_of_day() {
-  const int minutes = pm_js_minutes_of_day();
-  char words[16];
-  std::snprintf(words, sizeof words, "%02d:%02d", (minutes / 60) % 24, minutes % 60);
+std::string moment() {
+  constexpr const char* kMonths = "JanFebMarAprMayJunJulAugSepOctNovDec";
+  const int now = pm_js_moment();
+  char words[48];
+  std::snprintf(words, sizeof words, "%d %.3s %02d:%02d", now / 10'000 % 100,
+                kMonths + now / 1'000'000 % 12 * 3, now / 100 % 100, now % 100);
   return words;
+}
+
+void keep_record(std::int64_t number, std::string_view record, bool at_once) {
+  pm_js_keep_record(static_cast<int>(number), record.data(), size_of(record), at_once ? 1 : 0);
 }
 
 void mirror_line(std::string_view id, std::string_view words) {
@@ -227,6 +235,21 @@ EMSCRIPTEN_KEEPALIVE void pm_paste(const char* words) {
 EMSCRIPTEN_KEEPALIVE void pm_file(const char* name, const char* bytes, int size) {
   shell_host::Guest* guest = shell_host::the_host().guest;
   if (guest != nullptr) guest->file_opened(name, {bytes, static_cast<std::size_t>(size)});
+}
+
+EMSCRIPTEN_KEEPALIVE void pm_record_found(const char* bytes, int size) {
+  shell_host::Guest* guest = shell_host::the_host().guest;
+  if (guest != nullptr) guest->record_found({bytes, static_cast<std::size_t>(size)});
+}
+
+EMSCRIPTEN_KEEPALIVE void pm_record_kept(int number) {
+  shell_host::Guest* guest = shell_host::the_host().guest;
+  if (guest != nullptr) guest->record_kept(number);
+}
+
+EMSCRIPTEN_KEEPALIVE void pm_record_not_kept(const char* why) {
+  shell_host::Guest* guest = shell_host::the_host().guest;
+  if (guest != nullptr) guest->record_not_kept(why);
 }
 
 EMSCRIPTEN_KEEPALIVE void pm_file_refused(const char* sentence) {

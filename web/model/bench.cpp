@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/base/insist.h"
 #include "engine/base/problem.h"
 #include "engine/job/job_json.h"
 #include "engine/output/file_names.h"
@@ -14,7 +15,7 @@ void Bench::take(job::Job job) {
   now_ = solved(std::move(job));
   place_ = before_ ? followed(before_->results, now_->results, place_)
                    : held_within(now_->results, place_);
-  is_saved_ = !saved_at_.empty() && file_bytes() == saved_bytes_;
+  is_in_file_ = !in_file_.checksum.empty() && job::checksum(now_->job) == in_file_.checksum;
   ++turn_;
 }
 
@@ -23,26 +24,31 @@ const Solved* Bench::before() const {
   return &*before_;
 }
 
-void Bench::begin(job::Job job, bool look_only, std::string sentence) {
+/// What is to be kept is no longer what was.
+void Bench::note_change() { changed_ = ++to_keep_; }
+
+void Bench::begin(job::OpenedJob opened, std::string_view bytes, std::string sentence) {
   // What was on the bench is not lost: it is one step of undo away. A job to look at only takes no
-  // action, so it stands by itself.
-  if (has_job() && !look_only && !look_only_)
-    history_.keep(job, sentence, true);
+  // action, so it stands by itself, with the very bytes that say so.
+  if (has_job() && !opened.look_only && !look_only_)
+    history_.keep(job::save_job(opened.job), sentence, true);
   else
-    history_.start(job);
+    history_.start(opened.look_only ? std::string(bytes) : job::save_job(opened.job), sentence);
   before_.reset();
   moving_from_.reset();
   failed_.reset();
-  look_only_ = look_only;
+  look_only_ = opened.look_only;
   last_action_ = std::move(sentence);
-  take(std::move(job));
+  take(std::move(opened.job));
   place_ = first_look(now_->results, 0);
+  note_change();
 }
 
 void Bench::go(Place place) {
   if (!has_job()) return;
   place_ = held_within(now_->results, place);
   ++turn_;
+  ++to_keep_;
 }
 
 void Bench::step(int by) {
@@ -56,7 +62,7 @@ void Bench::step(int by) {
 }
 
 void Bench::start_with_sleeve() {
-  begin(job::first_sleeve_job(), false, "Started with one sleeve");
+  begin({job::first_sleeve_job(), false, {}}, {}, "Started with one sleeve");
 }
 
 bool Bench::open(std::string_view file, std::string_view bytes) {
@@ -66,10 +72,10 @@ bool Bench::open(std::string_view file, std::string_view bytes) {
     failed_ = FailedOpen{std::string(file), with_capital(problem_sentence(opened.problem()))};
     return false;
   }
-  job::OpenedJob& found = opened.value();
+  const job::OpenedJob& found = opened.value();
   std::string sentence = "Opened " + std::string(file);
   if (found.look_only) sentence += ": to look at only. " + found.note;
-  begin(std::move(found.job), found.look_only, std::move(sentence));
+  begin(std::move(opened.value()), bytes, std::move(sentence));
   return true;
 }
 
@@ -89,10 +95,21 @@ void Bench::edit(job::Job job, std::string action) {
     say("This job is to look at only: a newer version wrote it, so nothing was changed");
     return;
   }
+  // What does not open again could be neither kept nor saved.
+  const std::string text = job::save_job(job);
+  if (const Result<job::OpenedJob> again = job::open_job(text); !again) {
+    say("Not done: " + problem_sentence(again.problem()));
+    return;
+  }
+  if (text == history_.text()) {
+    say("Nothing was changed");
+    return;
+  }
   before_ = std::move(now_);
-  history_.keep(job, action);
+  history_.keep(text, action);
   last_action_ = std::move(action);
   take(std::move(job));
+  note_change();
 }
 
 void Bench::try_out(job::Job job, std::string action) {
@@ -125,24 +142,39 @@ void Bench::put_back() {
   ++turn_;
 }
 
+/// The job of another step of the list comes on the bench.
+void Bench::show(const std::string& text, bool is_another_job, std::string sentence) {
+  Result<job::OpenedJob> opened = job::open_job(text);
+  // Every step of the list was opened before it was added to it.
+  INSIST(opened);
+  before_ = std::move(now_);
+  take(std::move(opened.value().job));
+  if (is_another_job) show_another_job();
+  last_action_ = std::move(sentence);
+  note_change();
+}
+
 void Bench::undo() {
   if (!can_undo()) return;
-  const std::string action = history_.undo_words();
-  const bool is_another = history_.undo_brings_another_job();
-  before_ = std::move(now_);
-  take(history_.undo());
-  if (is_another) show_another_job();
-  last_action_ = "Undone: " + action;
+  std::string sentence = "Undone: " + history_.undo_words();
+  const bool is_another = history_.meets_another_job(history_.at() - 1);
+  show(history_.undo(), is_another, std::move(sentence));
 }
 
 void Bench::redo() {
   if (!can_redo()) return;
-  const std::string action = history_.redo_words();
-  const bool is_another = history_.redo_brings_another_job();
-  before_ = std::move(now_);
-  take(history_.redo());
-  if (is_another) show_another_job();
-  last_action_ = "Done again: " + action;
+  std::string sentence = "Done again: " + history_.redo_words();
+  const bool is_another = history_.meets_another_job(history_.at() + 1);
+  show(history_.redo(), is_another, std::move(sentence));
+}
+
+void Bench::go_to(std::size_t done) {
+  if (!has_job() || is_moving() || done == history_.at() || done > history_.steps().size()) return;
+  const std::string& last = done == 0 ? history_.beginning() : history_.steps()[done - 1].action;
+  std::string sentence = (done < history_.at() ? "Back to just after: " : "On to just after: ");
+  sentence += last;
+  const bool is_another = history_.meets_another_job(done);
+  show(history_.go_to(done), is_another, std::move(sentence));
 }
 
 /// The figures of two jobs are not before and after of one another.
@@ -159,23 +191,5 @@ void Bench::say(std::string sentence) {
 std::string Bench::file_bytes() const { return job::save_job(now_->job); }
 
 std::string Bench::file_name() const { return output::file_word(now_->job.name) + ".json"; }
-
-void Bench::note_saved(std::string_view time) {
-  saved_bytes_ = file_bytes();
-  saved_at_ = std::string(time);
-  is_saved_ = true;
-  say("Saved the job as " + file_name());
-}
-
-void Bench::note_in_file(std::string_view bytes, std::string_view time) {
-  if (file_bytes() != bytes) return;
-  saved_bytes_ = std::string(bytes);
-  saved_at_ = std::string(time);
-  is_saved_ = true;
-}
-
-std::string Bench::kept_words() const {
-  return is_in_file() ? "in your file: " + saved_at_ : std::string("not kept");
-}
 
 }  // namespace pouncemark::web

@@ -2,43 +2,79 @@
 
 #include <cstddef>
 #include <string>
+#include <string_view>
 #include <vector>
-
-#include "engine/job/job.h"
 
 namespace pouncemark::web {
 
-/// The job after every action, so that undo gives the same job again, byte for byte. A job is
-/// rules, not points: a copy is small.
+/// The saved job after every action, so that undo gives the same job again, byte for byte. A step
+/// holds only what its action changed in the saved text: between the common head and the common
+/// tail of the text before and after.
 class History {
  public:
-  /// Forgets everything and begins with this job.
-  void start(job::Job job);
-  /// Keeps the job an action led to; what had been undone is forgotten. `is_another_job`: the
-  /// action put another job on the bench (undo then brings the former one back).
-  void keep(job::Job job, std::string action, bool is_another_job = false);
+  struct Step {
+    std::string action;           ///< in words, past tense
+    bool is_another_job = false;  ///< the action put another job on the bench
+    std::size_t head = 0;         ///< bytes that stand before what was changed
+    std::string was;
+    std::string is;
+  };
+
+  /// A list in parts, as it is read back.
+  struct Parts {
+    std::string text;
+    std::string beginning;
+    std::vector<Step> steps;
+    std::size_t at = 0;
+    std::size_t forgotten = 0;
+  };
+
+  /// What the steps may hold in all, their words included, so that they can be kept in a browser:
+  /// 4 MB, about 20,000 ordinary actions. Beyond that the oldest are forgotten first.
+  static constexpr std::size_t kMostBytes = 4'000'000;
+
+  /// Forgets everything and begins with this job; `words` say where it came from.
+  void start(std::string text, std::string words = {});
+  /// Keeps the job an action led to; what had been undone is forgotten.
+  void keep(std::string_view text, std::string action, bool is_another_job = false);
+  /// A list that was read back, begun with the job just after `at` of its actions. A step's `is`
+  /// (of those done) or `was` (of the others) is as long as it should be, and its bytes are found
+  /// again in the text. False, and the list is empty, when the steps do not fit the text.
+  bool take_back(Parts parts);
 
   bool can_undo() const { return at_ > 0; }
-  bool can_redo() const { return at_ + 1 < steps_.size(); }
+  bool can_redo() const { return at_ < steps_.size(); }
   /// The action that undo would take back; empty when there is none.
   std::string undo_words() const;
   /// The action that redo would do again; empty when there is none.
   std::string redo_words() const;
-  bool undo_brings_another_job() const { return can_undo() && steps_[at_].is_another_job; }
-  bool redo_brings_another_job() const { return can_redo() && steps_[at_ + 1].is_another_job; }
-  /// Steps back or forward and gives the job there; the job as it stands when there is no step.
-  const job::Job& undo();
-  const job::Job& redo();
-  const job::Job& job() const { return steps_[at_].job; }
+  /// Steps back or forward; where there is no step the job stays as it stands.
+  const std::string& undo();
+  const std::string& redo();
+  /// Goes to just after `done` of the actions; all of them when there are fewer.
+  const std::string& go_to(std::size_t done);
+  /// Another job comes on the bench on the way from here to just after `done` actions.
+  bool meets_another_job(std::size_t done) const;
+
+  /// The job as it stands, as it would be saved.
+  const std::string& text() const { return text_; }
+  /// Every action, oldest first; the first at() of them are done, the rest undone.
+  const std::vector<Step>& steps() const { return steps_; }
+  std::size_t at() const { return at_; }
+  /// Where the job came from that the oldest action was done to.
+  const std::string& beginning() const { return beginning_; }
+  /// How many actions were forgotten because they had no room.
+  std::size_t forgotten() const { return forgotten_; }
 
  private:
-  struct Step {
-    job::Job job;
-    std::string action;  ///< what led here
-    bool is_another_job = false;
-  };
-  std::vector<Step> steps_{Step{}};
+  void forget_oldest();
+
+  std::string text_;
+  std::string beginning_;
+  std::vector<Step> steps_;
   std::size_t at_ = 0;
+  std::size_t bytes_ = 0;  ///< of all the steps
+  std::size_t forgotten_ = 0;
 };
 
 }  // namespace pouncemark::web

@@ -55,7 +55,7 @@ void bar_panel(Page& page) {
 void save_job_file(Bench& bench) {
   if (!bench.has_job()) return;
   host::save_file(bench.file_name(), "application/json", bench.file_bytes());
-  bench.note_saved(host::time_of_day());
+  bench.note_saved(host::moment());
 }
 
 }  // namespace pouncemark::web

@@ -23,6 +23,9 @@ class BenchPage final : public host::Guest {
   void draw(float width, float height, float ratio) override;
   void file_opened(std::string_view name, std::string_view bytes) override;
   void file_refused(std::string_view sentence) override;
+  void record_found(std::string_view record) override;
+  void record_kept(std::int64_t number) override;
+  void record_not_kept(std::string_view why) override { bench_.note_not_kept(why); }
   void ctrl_key(char key) override;
   void place_focused(std::string_view id) override;
   void picture_restored() override { scene_.forget_picture(); }
@@ -31,6 +34,7 @@ class BenchPage final : public host::Guest {
 
  private:
   void act();
+  void keep();
   void count_sheets();
   void draw_stage(Page& page);
   void tell_host(const Page& page, float ratio);
@@ -42,6 +46,8 @@ class BenchPage final : public host::Guest {
   Scene scene_;
   Hand hand_;
   PageState state_;
+  std::int64_t sent_ = 0;  ///< number of the newest record given to the browser, and its stage
+  Stage sent_stage_ = Stage::make;
   SetWords set_words_;
   struct MirrorLine {
     std::string id;
@@ -58,7 +64,35 @@ void BenchPage::act() {
   for (const auto& one : acts) one();
   count_sheets();
   ask_how(bench_, state_.how);
+  keep();
   if (!acts.empty()) host::request_frames();
+}
+
+/// Gives the browser what is new to keep. Nothing that still moves in the hand is.
+void BenchPage::keep() {
+  if (bench_.is_moving() || (sent_ == bench_.to_keep() && sent_stage_ == state_.stage)) return;
+  sent_stage_ = state_.stage;
+  if (!bench_.has_job()) return;
+  sent_ = bench_.to_keep();
+  host::keep_record(sent_, bench_.record(static_cast<int>(sent_stage_), host::moment()),
+                    bench_.must_keep_now());
+}
+
+void BenchPage::record_found(std::string_view record) {
+  const auto stage = bench_.bring_back(record, host::moment());
+  if (bench_.failed_open()) use_signs(bench_.failed_open()->sentence);
+  if (!stage) return;
+  sent_ = bench_.to_keep();
+  sent_stage_ = state_.stage = static_cast<Stage>(*stage);
+  state_.is_on_start = false;
+  use_signs(bench_.now().job.name);
+  use_signs(bench_.history().beginning());
+  for (const History::Step& step : bench_.history().steps()) use_signs(step.action);
+}
+
+void BenchPage::record_kept(std::int64_t number) {
+  const std::string now = host::moment();
+  bench_.note_kept(number, now, now);
 }
 
 /// Counted where the Print stage shows them, once after each change of job or paper.
@@ -165,7 +199,8 @@ void BenchPage::tell_host(const Page& page, float ratio) {
   }
   if (!state_.is_on_start && bench_.has_job()) mirror_figures();
   clear_mirror();
-  host::warn_before_leaving(bench_.has_job() && bench_.can_undo() && !bench_.is_in_file());
+  host::warn_before_leaving(bench_.has_job() && bench_.can_undo() && !bench_.is_in_file() &&
+                            !bench_.is_kept());
 }
 
 void BenchPage::mirror_figures() {
@@ -189,7 +224,7 @@ void BenchPage::file_opened(std::string_view name, std::string_view bytes) {
   state_.pulling = {};
   bench_.put_back();
   if (bench_.open(name, bytes)) {
-    bench_.note_in_file(bytes, host::time_of_day());
+    bench_.note_in_file(name, bytes, host::moment());
     use_signs(bench_.now().job.name);
     state_.is_on_start = false;
     state_.stage = Stage::make;
