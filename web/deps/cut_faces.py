@@ -25,24 +25,21 @@ SIGNS = """
 25AA-25AB 25B2-25B3 25B6-25B7 25BC-25BD 25C0-25C1 25CB 25CF 2605-2606 2610-2612 2702 2713-2714 2717
 FFFD
 """
-# What B612 is asked for besides: whole blocks, because it is small and its signs are few.
-MAIN_SIGNS = SIGNS + " 2010-2033 2202-22FF 25A0-25CF"
-
 # Written on every page, so a cut without one of them is refused.
 MAIN_NEEDS = "0123456789.,+-±×−≤≥√✓←↑→↓°µ"
 WIDE_NEEDS = MAIN_NEEDS + "ŁódźŌsakaἈθῆναιΓΩ⌀∠□■△☐✂½⅛′″"
 
 FACES = (
-    ("main-regular.ttf", "/usr/share/fonts/opentype/b612/B612-Regular.otf", MAIN_SIGNS, MAIN_NEEDS),
-    ("main-bold.ttf", "/usr/share/fonts/opentype/b612/B612-Bold.otf", MAIN_SIGNS, MAIN_NEEDS),
+    ("main-regular.ttf", "/usr/share/fonts/opentype/b612/B612-Regular.otf", SIGNS, MAIN_NEEDS),
+    ("main-bold.ttf", "/usr/share/fonts/opentype/b612/B612-Bold.otf", SIGNS, MAIN_NEEDS),
     ("wide-regular.ttf", "/usr/share/fonts/truetype/dejavu/DejaVuSansCondensed.ttf", SIGNS,
      WIDE_NEEDS),
     ("wide-bold.ttf", "/usr/share/fonts/truetype/dejavu/DejaVuSansCondensed-Bold.ttf", SIGNS,
      WIDE_NEEDS),
 )
 
-# Half a font unit in 2000 to the em: a hundredth of a millimetre on letters 40 mm high.
-OUTLINE_ERROR_UNITS = 0.5
+# Two font units in 2000 to the em: half a tenth of a millimetre on letters 40 mm high.
+OUTLINE_ERROR_UNITS = 2
 
 
 def characters(ranges):
@@ -101,7 +98,7 @@ def cut(source, signs):
     options.layout_features = []
     options.notdef_outline = True
     options.glyph_names = False
-    options.name_IDs = [0, 1, 2, 13]
+    options.name_IDs = [0, 1, 2]
     options.drop_tables += ["FFTM", "GDEF", "GSUB", "GPOS", "kern", "MATH", "VORG", "DSIG", "gasp"]
     options.recalc_timestamp = False
     subsetter = Subsetter(options)
