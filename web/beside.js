@@ -36,20 +36,35 @@ Pm.mirrorLine = (id, words) => {
   line.textContent = words;
 };
 
-/** Presses the middle of a place of the picture, as a mouse would. */
+const ENTER = 268; // as hands.js numbers it
+
+/** Presses a place as Enter does while it has the focus. */
 function pressPlace(event) {
-  const [left, top, right, bottom] = event.currentTarget.box;
-  const x = (left + right) / 2 * Pm.ratio;
-  const y = (top + bottom) / 2 * Pm.ratio;
-  for (const buttons of [0, 1, 0]) Module._pm_pointer(x, y, buttons, 0, 0);
-  Module._pm_pointer_gone();
+  if (!isOpen()) return;
+  tellFocus(event.currentTarget.dataset.place);
+  drawNow(2);
+  for (const isDown of [1, 0]) Module._pm_key(ENTER, isDown, 0);
   drawNow(10);
 }
 
+let isFollowing = false;
+
 function tellFocus(id) {
-  if (!isOpen()) return;
+  if (!isOpen() || isFollowing) return;
+  Pm.focusTold = id;
   withWords(id, (address) => Module._pm_place_focused(address));
   Pm.request();
+}
+
+/** The page's own focus goes where the picture's has gone, so that Tab goes on from there. */
+function followFocus() {
+  const id = wordsAt(Module._pm_focused());
+  const button = placeButtons.get(id);
+  if (Pm.isTyping || id === Pm.focusTold || !button) return;
+  Pm.focusTold = id;
+  isFollowing = true;
+  button.focus({preventScroll: true});
+  isFollowing = false;
 }
 
 function placeButton(id) {
@@ -65,10 +80,13 @@ function placeButton(id) {
   return button;
 }
 
-function layPlace(button, id, box) {
+function layPlace(button, id, box, state) {
   const words = lines.get(id)?.textContent ?? id.replace(/[._-]+/g, ' ');
   if (button.textContent !== words) button.textContent = words;
-  button.box = box;
+  for (const [name, is, value] of [['aria-pressed', 2, 'true'], ['aria-current', 3, 'page']]) {
+    if (state === is) button.setAttribute(name, value);
+    else button.removeAttribute(name);
+  }
   const [left, top, right, bottom] = box;
   button.style.left = `${left}px`;
   button.style.top = `${top}px`;
@@ -85,19 +103,22 @@ function mirrorPlaces() {
   const ground = element('places');
   const seen = new Set();
   let next = ground.firstChild;
-  for (const [id, left, top, right, bottom, canBePressed] of JSON.parse(told)) {
-    if (seen.has(id) || !canBePressed) continue;
+  for (const [id, left, top, right, bottom, state] of JSON.parse(told)) {
+    if (seen.has(id) || !state) continue;
     seen.add(id);
     knownPlaces.add(id);
     const box = [left, top, right, bottom];
     const button = placeButton(id);
-    layPlace(button, id, box);
+    layPlace(button, id, box, state);
     if (button === next) next = next.nextSibling;
     else ground.insertBefore(button, next);
   }
   for (const [id, button] of placeButtons) {
     if (seen.has(id)) continue;
-    if (document.activeElement === button) bench.focus({preventScroll: true});
+    if (document.activeElement === button) {
+      bench.focus({preventScroll: true});
+      Pm.focusTold = '';
+    }
     button.remove();
     placeButtons.delete(id);
   }
@@ -174,7 +195,10 @@ function dropped(event) {
   }
 }
 
-moments.atRest = mirrorPlaces;
+moments.atRest = () => {
+  mirrorPlaces();
+  followFocus();
+};
 
 export function listenForFiles() {
   addEventListener('dragover', (event) => event.preventDefault());

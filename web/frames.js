@@ -18,6 +18,7 @@ export const Pm = {
   hasPicture: true,
   isUnsaved: false, // the open job has changes in no file
   isTyping: false,  // a text field of the picture takes letters
+  focusTold: '',    // the place of the picture that the page's own focus last followed
   firstFrameMs: 0,  // from the start of navigation
 };
 globalThis.Pm = Pm;
@@ -56,6 +57,27 @@ export function wordsAt(address) {
   const end = Module.HEAPU8.indexOf(0, address);
   return decoder.decode(Module.HEAPU8.slice(address, end));
 }
+
+// ---- How somebody likes the bench: never anything of a job ----------------------------------------
+
+/** What was kept under `name`; a browser that keeps nothing is as good as a new one. */
+Pm.preference = (name) => {
+  try {
+    return localStorage.getItem(`pouncemark.${name}`) ?? '';
+  } catch {
+    return '';
+  }
+};
+
+Pm.keepPreference = (name, words) => {
+  try {
+    localStorage.setItem(`pouncemark.${name}`, words);
+  } catch {
+    // Then it lasts as long as the page.
+  }
+};
+
+Pm.hasFingers = () => matchMedia('(pointer: coarse)').matches;
 
 // ---- Frames -------------------------------------------------------------------------------------
 

@@ -8,7 +8,7 @@ import {Pm, bench, drawNow, element, isOpen, moments, withWords} from './frames.
 // that the two move and scale, and nothing is pressed.
 const FINGER_MOVE = 6;
 const WHEEL_STEP = 100;
-// The numbers bench_shell.cpp knows keys without a sign by.
+// The numbers widgets/bench_key.cpp knows keys without a sign by.
 const KEY_NUMBERS = {
   Tab: 256, ArrowLeft: 257, ArrowRight: 258, ArrowUp: 259, ArrowDown: 260, PageUp: 261,
   PageDown: 262, Home: 263, End: 264, Insert: 265, Delete: 266, Backspace: 267, Enter: 268,
@@ -118,6 +118,7 @@ function fingerUp(event) {
 function pointerDown(event) {
   if (!isOpen()) return;
   if (!Pm.isTyping) bench.focus({preventScroll: true});
+  Pm.focusTold = '';
   bench.setPointerCapture?.(event.pointerId);
   if (event.pointerType === 'touch') fingerDown(event);
   else sendPointer(event, placeOf(event), event.buttons & 7, false);
@@ -160,7 +161,6 @@ Pm.pointerShape = (shape) => { bench.style.cursor = POINTER_SHAPES[shape] ?? 'de
 
 // ---- Keys ---------------------------------------------------------------------------------------
 
-const OUR_CTRL_KEYS = new Set(['s', 'z', 'y', 'o', 'p']);
 const keysDown = new Map(); // by place on the keyboard: the number sent
 let pasteKeyIsDown = false;
 
@@ -176,18 +176,13 @@ function isPageField(target) {
     target.matches('input, textarea, select, [contenteditable]');
 }
 
-/** Takes Ctrl + S Z Y O P; true when the key was one of them. Undo inside a text is the text's. */
+/** Offers a key with Ctrl to the bench, whose table of keys knows its own; true when it took it. */
 function takeCtrlKey(event) {
-  const key = event.key.toLowerCase();
-  if ((heldKeys(event) & 5) !== 1 || !OUR_CTRL_KEYS.has(key)) return false;
-  const isUndo = key === 'z' || key === 'y';
-  if (isUndo && (Pm.isTyping || isPageField(event.target))) return false;
+  if ((heldKeys(event) & 5) !== 1 || isPageField(event.target)) return false;
+  const [shift, again] = [event.shiftKey ? 1 : 0, event.repeat ? 1 : 0];
+  if (!Module._pm_ctrl_key(keyNumber(event.key), shift, again)) return false;
   event.preventDefault();
-  if (isUndo || !event.repeat) {
-    const asked = key === 'z' && event.shiftKey ? 'y' : key;
-    Module._pm_ctrl_key(asked.charCodeAt(0));
-    Pm.request();
-  }
+  Pm.request();
   return true;
 }
 

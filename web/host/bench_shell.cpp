@@ -1,5 +1,6 @@
 #include "web/host/bench_shell.h"
 
+#include "web/widgets/bench_key.h"
 #include "web/widgets/faces.h"
 
 #include <GLFW/glfw3.h>
@@ -8,7 +9,6 @@
 #include <imgui_internal.h>
 
 #include <algorithm>
-#include <array>
 #include <cfloat>
 
 namespace pouncemark::web::host {
@@ -20,33 +20,6 @@ constexpr const char* kShaderDialect = "#version 300 es";
 constexpr ImVec4 colour(unsigned rgb, float strength = 1.0F) {
   return {static_cast<float>(rgb >> 16U) / 255.0F, static_cast<float>((rgb >> 8U) & 255U) / 255.0F,
           static_cast<float>(rgb & 255U) / 255.0F, strength};
-}
-
-/// One key: the page's number (its sign, capital letters; 256 and up for keys without a sign) and
-/// Dear ImGui's. Letters and figures are worked out, not listed.
-struct Key {
-  int number;
-  ImGuiKey key;
-};
-
-constexpr std::array kKeys = {
-    Key{256, ImGuiKey_Tab},          Key{257, ImGuiKey_LeftArrow},  Key{258, ImGuiKey_RightArrow},
-    Key{259, ImGuiKey_UpArrow},      Key{260, ImGuiKey_DownArrow},  Key{261, ImGuiKey_PageUp},
-    Key{262, ImGuiKey_PageDown},     Key{263, ImGuiKey_Home},       Key{264, ImGuiKey_End},
-    Key{265, ImGuiKey_Insert},       Key{266, ImGuiKey_Delete},     Key{267, ImGuiKey_Backspace},
-    Key{268, ImGuiKey_Enter},        Key{269, ImGuiKey_Escape},     Key{' ', ImGuiKey_Space},
-    Key{',', ImGuiKey_Comma},        Key{'-', ImGuiKey_Minus},      Key{'.', ImGuiKey_Period},
-    Key{'/', ImGuiKey_Slash},        Key{'?', ImGuiKey_Slash},      Key{'+', ImGuiKey_KeypadAdd},
-    Key{'=', ImGuiKey_Equal},        Key{';', ImGuiKey_Semicolon},  Key{'[', ImGuiKey_LeftBracket},
-    Key{']', ImGuiKey_RightBracket}, Key{'\\', ImGuiKey_Backslash},
-};
-
-ImGuiKey key_of(int number) {
-  if (number >= 'A' && number <= 'Z') return static_cast<ImGuiKey>(ImGuiKey_A + (number - 'A'));
-  if (number >= '0' && number <= '9') return static_cast<ImGuiKey>(ImGuiKey_0 + (number - '0'));
-  const auto* found = std::find_if(kKeys.begin(), kKeys.end(),
-                                   [number](const Key& key) { return key.number == number; });
-  return found == kKeys.end() ? ImGuiKey_None : found->key;
 }
 
 /// The surface, or null where the browser gives no WebGL2. Opaque: a see-through one would let the
@@ -222,7 +195,7 @@ void BenchShell::give_scale() {
 
 void BenchShell::key(int number, bool is_down, int held_keys) {
   hold_keys(held_keys);
-  const ImGuiKey key = key_of(number);
+  const ImGuiKey key = bench_key(number);
   if (key != ImGuiKey_None) ImGui::GetIO().AddKeyEvent(key, is_down);
 }
 

@@ -57,7 +57,7 @@ class BenchShell {
   /// as the wheel with Ctrl held, in a frame without other wheel steps.
   void scale(float logarithm);
 
-  /// A key by the page's own number (see kKeys in the .cpp); 0 only sets the held keys.
+  /// A key by the page's own number (see widgets/bench_key.h); 0 only sets the held keys.
   void key(int number, bool is_down, int held_keys);
 
   /// Text typed, composed or pasted without a key.

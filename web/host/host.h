@@ -45,16 +45,28 @@ std::string moment();
 /// false: it may wait a little, as nothing but the place on the bench is new.
 void keep_record(std::int64_t number, std::string_view record, bool at_once);
 
+/// What the browser keeps of how somebody likes the bench ("text": "large"), never anything of a
+/// job; empty when nothing is kept, or nothing can be.
+std::string preference(std::string_view name);
+void keep_preference(std::string_view name, std::string_view words);
+
+/// The main pointer of this machine is a finger.
+bool has_fingers();
+
 /// Sets one line of the text mirror beside the canvas (screen readers, the browser's own find);
 /// empty words take it away. Lines whose id begins with "finding" are read out when they change. A
 /// line with the id of a place names that place for those who walk the bench with Tab.
 void mirror_line(std::string_view id, std::string_view words);
 
 /// Notes where a thing with a name stands in this frame, in reading order: tests press it, and the
-/// mirror lays a button over it that Tab reaches and Enter presses in its middle. What cannot be
-/// pressed is only noted.
-void note_place(std::string_view id, float left, float top, float right, float bottom,
-                bool can_be_pressed = true);
+/// mirror lays a button over it that Tab reaches and Enter presses. `state` is 0 for what cannot be
+/// pressed and is only noted, 1 for a plain thing, 2 for a switch that is on, 3 for the one of its
+/// row that is open.
+void note_place(std::string_view id, float left, float top, float right, float bottom, int state);
+
+/// Notes what has the focus in this frame: the page's own focus goes to the button over it, so that
+/// Tab goes on from there.
+void note_focus(std::string_view id);
 
 /// What the browser tells us. One guest, set once at the start.
 class Guest {
@@ -72,8 +84,9 @@ class Guest {
   virtual void record_kept(std::int64_t /*number*/) {}
   /// The newest record is not, and is tried again later; why, in a few words.
   virtual void record_not_kept(std::string_view /*why*/) {}
-  /// A key of ours with Ctrl: 's' save, 'z' undo, 'y' redo, 'o' open, 'p' print.
-  virtual void ctrl_key(char key) = 0;
+  /// A key with Ctrl, before the browser has it; its number as widgets/bench_key.h knows it. True
+  /// when the bench takes it. `again` is set while it is only held down.
+  virtual bool ctrl_key(int number, bool shift, bool again) = 0;
   /// Tab has reached the place noted under `id`; the ring round it is the page's own. Arrow keys
   /// and letters are meant for it from now on.
   virtual void place_focused(std::string_view /*id*/) {}

@@ -23,6 +23,12 @@ EM_JS(int, pm_js_page_file_size, (const char* name, int name_size),
 EM_JS(void, pm_js_page_file_copy, (const char* name, int name_size, char* to),
       { HEAPU8.set(Pm.pageFile(UTF8ToString(name, name_size)), to); });
 EM_JS(void, pm_js_unsaved, (int unsaved), { Pm.isUnsaved = !!unsaved; });
+EM_JS(int, pm_js_preference, (const char* name, int name_size, char* to, int room),
+      { return stringToUTF8(Pm.preference(UTF8ToString(name, name_size)), to, room); });
+EM_JS(void, pm_js_keep_preference,
+      (const char* name, int name_size, const char* words, int words_size),
+      { Pm.keepPreference(UTF8ToString(name, name_size), UTF8ToString(words, words_size)); });
+EM_JS(int, pm_js_has_fingers, (), { return Pm.hasFingers(); });
 EM_JS(int, pm_js_moment, (), { return Pm.moment(); });
 EM_JS(void, pm_js_keep_record, (int number, const char* bytes, int size, int at_once),
       { Pm.keepRecord(number, HEAPU8.slice(bytes, bytes + size), !!at_once); });
@@ -45,7 +51,7 @@ struct Place {
   float top;
   float right;
   float bottom;
-  bool can_be_pressed;
+  int state;  ///< see note_place
 };
 
 /// What stays between calls from the browser.
@@ -55,6 +61,7 @@ struct Host {
   std::vector<Place> places;
   std::string places_text;
   std::string words_text;
+  std::string focused;
   std::string pasted;
   Typing typing;
   int pointer_shape = 0;
@@ -81,8 +88,7 @@ std::string place_text(const Place& place) {
   char figures[96];
   std::snprintf(figures, sizeof figures, ",%.2f,%.2f,%.2f,%.2f,%d]",
                 static_cast<double>(place.left), static_cast<double>(place.top),
-                static_cast<double>(place.right), static_cast<double>(place.bottom),
-                place.can_be_pressed ? 1 : 0);
+                static_cast<double>(place.right), static_cast<double>(place.bottom), place.state);
   return '[' + quoted(place.id) + figures;
 }
 
@@ -146,6 +152,18 @@ std::string page_file(std::string_view name) {
 
 void warn_before_leaving(bool has_unsaved_changes) { pm_js_unsaved(has_unsaved_changes ? 1 : 0); }
 
+std::string preference(std::string_view name) {
+  char words[64];
+  pm_js_preference(name.data(), size_of(name), words, sizeof words);
+  return words;
+}
+
+void keep_preference(std::string_view name, std::string_view words) {
+  pm_js_keep_preference(name.data(), size_of(name), words.data(), size_of(words));
+}
+
+bool has_fingers() { return pm_js_has_fingers() != 0; }
+
 std::string moment() {
   constexpr const char* kMonths = "JanFebMarAprMayJunJulAugSepOctNovDec";
   const int now = pm_js_moment();
@@ -163,12 +181,13 @@ void mirror_line(std::string_view id, std::string_view words) {
   pm_js_mirror_line(id.data(), size_of(id), words.data(), size_of(words));
 }
 
-void note_place(std::string_view id, float left, float top, float right, float bottom,
-                bool can_be_pressed) {
+void note_place(std::string_view id, float left, float top, float right, float bottom, int state) {
   const float ratio = the_host().shell.ratio();
   the_host().places.push_back(
-      {std::string(id), left / ratio, top / ratio, right / ratio, bottom / ratio, can_be_pressed});
+      {std::string(id), left / ratio, top / ratio, right / ratio, bottom / ratio, state});
 }
+
+void note_focus(std::string_view id) { the_host().focused = std::string(id); }
 
 void set_guest(Guest* guest) { the_host().guest = guest; }
 
@@ -216,10 +235,16 @@ EMSCRIPTEN_KEEPALIVE void pm_key(int number, int is_down, int held_keys) {
   shell_host::the_host().shell.key(number, is_down != 0, held_keys);
 }
 
-/// A key of ours with Ctrl: the code of 's', 'z', 'y', 'o' or 'p'.
-EMSCRIPTEN_KEEPALIVE void pm_ctrl_key(int key) {
+/// A key with Ctrl; 1 when it is ours and not the browser's.
+EMSCRIPTEN_KEEPALIVE int pm_ctrl_key(int number, int shift, int again) {
   shell_host::Guest* guest = shell_host::the_host().guest;
-  if (guest != nullptr) guest->ctrl_key(static_cast<char>(key));
+  return guest != nullptr && guest->ctrl_key(number, shift != 0, again != 0) ? 1 : 0;
+}
+
+/// Where the ring stands, or what was pressed last; empty when that is nowhere.
+EMSCRIPTEN_KEEPALIVE const char* pm_focused() {
+  shell_host::Host& host = shell_host::the_host();
+  return host.focused.c_str();
 }
 
 EMSCRIPTEN_KEEPALIVE void pm_char(const char* words) {
@@ -272,8 +297,8 @@ EMSCRIPTEN_KEEPALIVE void pm_picture_restored() {
   host.shell.restore_picture(host.guest);
 }
 
-/// The places of the last frame in its order: [["id",left,top,right,bottom,pressable],...], CSS
-/// pixels; pressable is 1 or 0.
+/// The places of the last frame in its order: [["id",left,top,right,bottom,state],...], CSS
+/// pixels; the state as note_place says.
 EMSCRIPTEN_KEEPALIVE const char* pm_places() {
   shell_host::Host& host = shell_host::the_host();
   std::string& text = host.places_text;

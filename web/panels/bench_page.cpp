@@ -9,6 +9,7 @@
 
 #include "web/model/words.h"
 #include "web/panels/how_slip.h"
+#include "web/panels/keys_panel.h"
 #include "web/panels/page.h"
 #include "web/scene/shader_texts.h"
 
@@ -18,7 +19,7 @@ namespace {
 /// The bench as the browser sees it: acts first, then one frame of drawing.
 class BenchPage final : public host::Guest {
  public:
-  BenchPage() : scene_(shader_texts()) {}
+  BenchPage() : scene_(shader_texts()) { set_text(1, kept_text_size()); }
 
   void draw(float width, float height, float ratio) override;
   void file_opened(std::string_view name, std::string_view bytes) override;
@@ -26,7 +27,7 @@ class BenchPage final : public host::Guest {
   void record_found(std::string_view record) override;
   void record_kept(std::int64_t number) override;
   void record_not_kept(std::string_view why) override { bench_.note_not_kept(why); }
-  void ctrl_key(char key) override;
+  bool ctrl_key(int number, bool shift, bool again) override;
   void place_focused(std::string_view id) override;
   void picture_restored() override { scene_.forget_picture(); }
   SetWords* set_words() override { return &set_words_; }
@@ -35,6 +36,10 @@ class BenchPage final : public host::Guest {
  private:
   void act();
   void keep();
+  void act_on(KeyAct asked);
+  void move_focus_for_keys_page();
+  void ask_for_acts(Page& page);
+  KeyPlaces key_places() const;
   void count_sheets();
   void draw_stage(Page& page);
   void tell_host(const Page& page, float ratio);
@@ -42,6 +47,9 @@ class BenchPage final : public host::Guest {
   void mirror_figures();
   void clear_mirror();
 
+  float ratio_ = 1;
+  bool keys_page_has_focus_ = false;
+  std::string focus_before_keys_page_;
   Bench bench_;
   Scene scene_;
   Hand hand_;
@@ -62,6 +70,7 @@ void BenchPage::act() {
   auto acts = std::move(state_.acts);
   state_.acts.clear();
   for (const auto& one : acts) one();
+  move_focus_for_keys_page();
   count_sheets();
   ask_how(bench_, state_.how);
   keep();
@@ -105,10 +114,11 @@ void BenchPage::count_sheets() {
 }
 
 void BenchPage::draw(float width, float height, float ratio) {
+  ratio_ = ratio;
   act();
   const std::string box_before = state_.open_box.id;
   scene_.begin_frame(host::has_picture());
-  hand_.begin_frame(ratio);
+  hand_.begin_frame(ratio, key_places());
   ImGui::SetNextWindowPos({0, 0});
   ImGui::SetNextWindowSize({width, height});
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, ImVec2(0, 0));
@@ -120,17 +130,21 @@ void BenchPage::draw(float width, float height, float ratio) {
   set_words_.begin_frame();
   const Brush brush(ImGui::GetWindowDrawList(), ratio, set_words_);
   Page page{bench_, brush, hand_, scene_, state_, layout_for(width / ratio, height / ratio)};
-  hand_.set_covered(bench_.failed_open().has_value());
+  hand_.set_covered(bench_.failed_open().has_value() || state_.shows_keys);
+  ask_for_acts(page);
   // The brown paper again: a list of own drawing alone would upload the program's whole memory.
   brush.fill({0, 0, page.layout.width, page.layout.height}, kBench);
   if (state_.is_on_start || !bench_.has_job())
     start_panel(page);
   else
     draw_stage(page);
+  hand_.set_covered(bench_.failed_open().has_value());
+  if (state_.shows_keys) keys_panel(page);
   hand_.set_covered(false);
   drop_lost_pull(page);
   failed_open_panel(page);
   refused_sentence(brush, state_.open_box, page.layout.width - kPageEdge);
+  draw_focus_ring(brush, hand_);
   ImGui::End();
   ImGui::PopStyleVar();
   hand_.end_frame();
@@ -194,9 +208,11 @@ void BenchPage::tell_host(const Page& page, float ratio) {
   for (const NotedPlace& place : page.hand.places()) {
     const Area& area = place.area;
     host::note_place(place.id, area.left * ratio, area.top * ratio, area.right * ratio,
-                     area.bottom * ratio, place.can_be_pressed);
+                     area.bottom * ratio,
+                     place.can_be_pressed ? 1 + static_cast<int>(place.state) : 0);
     if (!place.words.empty()) mirror(place.id, place.words);
   }
+  host::note_focus(page.hand.focused());
   if (!state_.is_on_start && bench_.has_job()) mirror_figures();
   clear_mirror();
   host::warn_before_leaving(bench_.has_job() && bench_.can_undo() && !bench_.is_in_file() &&
@@ -243,20 +259,55 @@ void BenchPage::file_refused(std::string_view sentence) {
 }
 
 void BenchPage::place_focused(std::string_view id) {
-  hand_.focus(id);
+  hand_.focus_by_keys(id);
   host::request_frames();
 }
 
-void BenchPage::ctrl_key(char key) {
-  if (key == 'o') host::choose_file();
-  if (!bench_.has_job() || state_.is_on_start) return;
-  if (key == 's') save_job_file(bench_);
-  if (key == 'p') state_.stage = Stage::print;
-  // While a box is open these belong to its text.
-  if (!state_.open_box.id.empty()) return;
-  if (key == 'z') bench_.undo();
-  if (key == 'y') bench_.redo();
+KeyPlaces BenchPage::key_places() const {
+  if (bench_.failed_open()) return kMustAnswer;
+  if (state_.shows_keys) return kOnKeysPage;
+  if (!state_.open_box.id.empty()) return kInBox;
+  if (state_.is_on_start || !bench_.has_job()) return kOnStart;
+  return bench_.is_moving() || !state_.pulling.id.empty() ? kInHand : kOnBench;
+}
+
+bool BenchPage::ctrl_key(int number, bool shift, bool again) {
+  const KeyPlaces places = hand_.is_typing() ? kInBox : key_places();
+  const KeyRow* row = row_for({number, true, shift}, places);
+  // A key without a sign is the frame's, with Ctrl as without.
+  if (row == nullptr || number >= 256) return false;
+  if (row->repeats || !again) act_on(row->act);
   host::request_frames();
+  return true;
+}
+
+/// What a key does that belongs to no one thing on the bench.
+void BenchPage::act_on(KeyAct asked) {
+  if (asked == KeyAct::open) host::choose_file();
+  if (asked == KeyAct::save) save_job_file(bench_);
+  if (asked == KeyAct::print) state_.stage = Stage::print;
+  if (asked == KeyAct::undo) bench_.undo();
+  if (asked == KeyAct::redo) bench_.redo();
+  if (asked == KeyAct::list_keys) state_.shows_keys = !state_.shows_keys;
+  if (asked == KeyAct::text_size) take_text_size(ratio_, next_text_size());
+  const bool can_step = state_.stage == Stage::make;
+  if (asked == KeyAct::piece_before && can_step) bench_.step(-1);
+  if (asked == KeyAct::next_piece && can_step) bench_.step(1);
+}
+
+/// The list of keys takes the focus and gives it back to what had it.
+void BenchPage::move_focus_for_keys_page() {
+  if (keys_page_has_focus_ == state_.shows_keys) return;
+  keys_page_has_focus_ = state_.shows_keys;
+  if (state_.shows_keys) focus_before_keys_page_ = hand_.focused();
+  hand_.focus(state_.shows_keys ? "keys.close" : focus_before_keys_page_);
+}
+
+void BenchPage::ask_for_acts(Page& page) {
+  for (const KeyAct one : {KeyAct::print, KeyAct::list_keys, KeyAct::text_size,
+                           KeyAct::piece_before, KeyAct::next_piece}) {
+    if (hand_.asked(one)) page.later([this, one] { act_on(one); });
+  }
 }
 
 }  // namespace

@@ -62,7 +62,7 @@ float face_switch(Page& page, float right, float top) {
   const Area second = {right - down_width, top, right, top + height};
   const Area first = {second.left - 8 - front_width, top, second.left - 8, top + height};
   const auto kind = [](bool chosen) { return chosen ? ButtonKind::chosen : ButtonKind::plain; };
-  if (page.hand.turn_key()) {
+  if (page.hand.asked(KeyAct::turn_over)) {
     page.later([&state = page.state] { state.is_face_down = !state.is_face_down; });
   }
   if (button(page.brush, page.hand, "face.front", first, "Front", {kind(!down)})) {

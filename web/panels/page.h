@@ -44,6 +44,7 @@ struct PageState {
   OpenBox open_box;
   std::string open_sum;  ///< id of the slip line or finding whose sum is open
   bool is_face_down = false;
+  bool shows_keys = false;  ///< the list of keys lies over everything
   HowSlip how;
   bool shows_all_follows = false;  ///< the slip drawn over the bench where there is only a tray
   PullState pulling;

@@ -7,8 +7,6 @@
 #include "web/widgets/steel_rule.h"
 #include "web/widgets/tag.h"
 
-#include <imgui.h>
-
 namespace pouncemark::web {
 namespace {
 
@@ -122,8 +120,7 @@ float bar_box(Page& page, const Bar& bar, float x, float y) {
   const bool was_open = state.open_box.id == bar.id;
   auto kept = length_box(brush, page.hand, state.open_box, bar.id, box, look);
   // Enter on the figure as it stands says that the bar is true; leaving the box says nothing.
-  const bool entered = ImGui::IsKeyPressed(ImGuiKey_Enter, false) ||
-                       ImGui::IsKeyPressed(ImGuiKey_KeypadEnter, false);
+  const bool entered = page.hand.asked(KeyAct::keep);
   if (!kept && was_open && state.open_box.id.empty() && entered) kept = look.um;
   const std::string words = bar_words(nominal, um);
   const bool off = um != 0 && words != "true";

@@ -110,7 +110,8 @@ void put_back(Page& page) {
 
 /// The arrow keys move it the way they point, each press an action of its own.
 void move_by_keys(Page& page, const PullHandle& handle) {
-  const Hand& hand = page.hand;
+  Hand& hand = page.hand;
+  hand.stands_on(kOnGrip);
   const int by = handle.axis == PullAxis::level ? hand.arrow_right() : -hand.arrow_up();
   if (by == 0 || !page.state.open_box.id.empty()) return;
   if (!handle.refuses.empty()) {

@@ -34,10 +34,9 @@ void stage_panel(Page& page) {
   look.job_name = page.bench.now().job.name;
   StagePress pressed = stage_row(page.brush, page.hand, page.layout.width, look);
   if (pressed.is_start) page.later([&state = page.state] { state.is_on_start = true; });
-  const int digit = page.hand.digit();
-  if (digit >= 1 && digit <= kStages && page.state.open_box.id.empty()) {
-    pressed.stage = static_cast<Stage>(digit - 1);
-  }
+  if (pressed.is_keys) page.later([&state = page.state] { state.shows_keys = true; });
+  const int digit = page.hand.which(KeyAct::open_stage);
+  if (digit > 0) pressed.stage = static_cast<Stage>(digit - 1);
   if (!pressed.stage) return;
   page.later([&state = page.state, stage = *pressed.stage] {
     state.stage = stage;

@@ -2,6 +2,7 @@
 #include <array>
 
 #include "web/host/host.h"
+#include "web/panels/keys_panel.h"
 #include "web/panels/page.h"
 #include "web/panels/start_pictures.h"
 #include "web/widgets/slip.h"
@@ -92,26 +93,6 @@ void door(Page& page, std::size_t index, const Area& card, float rule_bottom) {
   }
 }
 
-void text_switch(Page& page, float right, float top) {
-  constexpr std::array<const char*, 3> kNames = {"Small", "Normal", "Large"};
-  constexpr std::array<const char*, 3> kIds = {"text.small", "text.normal", "text.large"};
-  float x = right;
-  for (int i = 2; i >= 0; --i) {
-    const auto at = static_cast<std::size_t>(i);
-    const auto size = static_cast<TextSize>(i);
-    const float width = std::max(84.0f, button_width(page.brush, kNames[at]));
-    const Area area = area_at(x - width, top, width, button_height());
-    const bool chosen = text_size() == size;
-    if (button(page.brush, page.hand, kIds[at], area, kNames[at],
-               {chosen ? ButtonKind::chosen : ButtonKind::plain})) {
-      page.later([ratio = page.brush.ratio(), size] { set_text(ratio, size); });
-    }
-    x -= width + 8;
-  }
-  page.brush.words({x - 6, top + button_height() / 2 + page.brush.rise(Role::text) / 2}, "Text",
-                   {Role::text, false, kInk, Side::right});
-}
-
 void name_and_rule(Page& page, float left, float right, float rule_top) {
   const Brush& brush = page.brush;
   const float base = rule_top - 78;
@@ -120,7 +101,12 @@ void name_and_rule(Page& page, float left, float right, float rule_top) {
   brush.words({left, base + 50},
               "From tape measure to true guides, seam cards and record, for cloth in clear sheet.",
               {Role::text, false, kInk});
-  text_switch(page, right, base - 20);
+  const float side = button_height();
+  if (button(brush, page.hand, "keys.open", area_at(right - side, base - 20, side, side), "?",
+             {ButtonKind::plain, false, Role::text, "keys and text size"})) {
+    page.later([&state = page.state] { state.shows_keys = true; });
+  }
+  text_switch(page, right - side - 16, base - 20);
   RuleLook look;
   look.px_per_mm = 0.8;
   look.figure_every = 200;

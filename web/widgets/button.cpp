@@ -12,8 +12,13 @@ float button_width(const Brush& brush, std::string_view words, bool bold) {
   return brush.width_of(words, Role::text, bold) + 32;
 }
 
-void focus_ring(const Brush& brush, const Hand& hand, const Area& area, bool focused) {
-  if (focused && hand.has_focus_ring()) brush.frame(area.inset(-4), kInk, 3, kCorner + 2);
+void focus_ring(const Brush& /*brush*/, Hand& hand, const Area& area, bool focused) {
+  if (focused) hand.set_ring(area);
+}
+
+void draw_focus_ring(const Brush& brush, const Hand& hand) {
+  const Area* area = hand.ring_area();
+  if (area != nullptr) brush.frame(area->inset(-3.5f), kInk, 3, kCorner + 2);
 }
 
 bool button(const Brush& brush, Hand& hand, std::string_view id, const Area& area,
@@ -24,6 +29,7 @@ bool button(const Brush& brush, Hand& hand, std::string_view id, const Area& are
     hand.note(id, area, aloud);
   else
     touch = hand.touch(id, area, aloud);
+  if (look.kind == ButtonKind::chosen) hand.is(id, PlaceState::chosen);
   Ink ink{look.role, look.kind != ButtonKind::plain, kInk};
   if (look.kind == ButtonKind::main) {
     brush.fill(area, look.is_idle ? kPale : touch.held ? kPen : touch.over ? kSoft : kInk, kCorner);

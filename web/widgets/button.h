@@ -31,7 +31,10 @@ float button_height();
 /// Height of a box with a figure in it.
 float box_height();
 
-/// The ring around what has the focus.
-void focus_ring(const Brush& brush, const Hand& hand, const Area& area, bool focused);
+/// Says where the ring goes round a thing that has the focus, where that is not its own area.
+void focus_ring(const Brush& brush, Hand& hand, const Area& area, bool focused);
+
+/// The ring itself, over everything, once a frame.
+void draw_focus_ring(const Brush& brush, const Hand& hand);
 
 }  // namespace pouncemark::web

@@ -4,6 +4,7 @@
 #include <string_view>
 #include <vector>
 
+#include "web/model/keys.h"
 #include "web/widgets/area.h"
 
 namespace pouncemark::web {
@@ -17,20 +18,27 @@ struct Touch {
   bool focused = false;
 };
 
+/// What a reader says of a thing beside its name: a switch that is on, or the one of its row that
+/// is open.
+enum class PlaceState { plain, chosen, current };
+
 /// A thing with a name and where it stands, for the text mirror and for tests.
 struct NotedPlace {
   std::string id;
   Area area;
   std::string words;  ///< what it is called aloud; empty: as it is
   bool can_be_pressed = false;
+  PlaceState state = PlaceState::plain;
+  int group = 0;  ///< groups are walked one after another
 };
 
 /// Pointer and keys for our own widgets: which thing is under the pointer, which is held, which has
 /// the focus. Ids are stable words ("door.sleeve"). Things are asked in drawing order.
 class Hand {
  public:
-  /// Reads pointer and keys; `ratio` turns device pixels into CSS pixels.
-  void begin_frame(float ratio);
+  /// Reads pointer and keys; `ratio` turns device pixels into CSS pixels, `places` says where the
+  /// bench stands: kOnBench where nothing lies over it.
+  void begin_frame(float ratio, KeyPlaces places);
   /// Moves the focus as Tab asked, and forgets what is no longer there.
   void end_frame();
 
@@ -40,6 +48,15 @@ class Hand {
   Touch hold(const NotedPlace& thing, bool is_nearest, bool by_tab);
   /// Notes a place without making it a thing to press (a figure on a slip).
   void note(std::string_view id, const Area& area, std::string_view words = {});
+
+  /// The keys of this frame are answered: nobody else acts on them.
+  void keys_are_taken() { asked_.clear(); }
+
+  /// Tab walks what is drawn from now on after all that came before; from left to right where
+  /// `left_to_right`, else as it is drawn.
+  void start_group(bool left_to_right);
+  /// What a reader says of the thing just touched under `id`.
+  void is(std::string_view id, PlaceState state);
 
   /// While set, nothing can be touched: a slip that must be answered lies over it.
   void set_covered(bool covered) { covered_ = covered; }
@@ -52,29 +69,42 @@ class Hand {
   bool let_go() const { return let_go_; }
   bool shift() const { return shift_; }
   bool ctrl() const { return ctrl_; }
-  /// Pressed in this frame and not taken by an open box.
-  bool escape() const { return escape_; }
-  /// The digit from 1 to 9 pressed in this frame; 0 when none was.
-  int digit() const { return digit_; }
-  bool tab() const { return tab_ != 0; }
-  /// F was pressed while nothing was being typed: turns the piece over.
-  bool turn_key() const { return turn_; }
-  /// S was pressed while nothing was being typed: shows the sum of the figure that has the focus.
-  bool sum_key() const { return sum_; }
-  int arrow_up() const { return arrow_; }           ///< +1 up, -1 down, 0 neither
-  int arrow_right() const { return arrow_right_; }  ///< +1 right, -1 left, 0 neither
+  /// The table's act was asked for in this frame, by a key that works where the bench stands.
+  bool asked(KeyAct act) const { return which(act) != 0; }
+  /// Which of the row's keys asked for it, counted from 1; 0 when none did.
+  int which(KeyAct act) const;
+  /// Where the keys of this frame were pressed.
+  KeyPlaces places_of_keys() const { return key_places_; }
+  /// What has the focus and shows it is one of these (kOnFigure, kOnCloseup, kOnLine): the keys of
+  /// the next frame are looked up there.
+  void stands_on(KeyPlaces place) { focus_place_ = place; }
+
+  bool escape() const { return asked(KeyAct::put_back); }
+  bool sum_key() const { return asked(KeyAct::sum); }
+  /// +1 or +10 where more was asked for, −1 or −10 where less was; else 0.
+  int step() const;
+  int arrow_right() const;  ///< +1 where what is held by its grip is to go right, −1 left, else 0
+  int arrow_up() const;     ///< +1 up, −1 down, else 0
   bool is_typing() const { return is_typing_; }
   void set_typing(bool typing) { is_typing_next_ = typing; }
 
   void focus(std::string_view id) { focus_ = std::string(id); }
+  /// The same by keys: the ring shows where it is.
+  void focus_by_keys(std::string_view id);
   const std::string& focused() const { return focus_; }
   bool has_focus_ring() const { return ring_; }
+  /// Where the ring goes, drawn once over everything; by itself round the thing's own area.
+  void set_ring(const Area& area) { ring_area_ = area; }
+  /// The area the ring goes round; nullptr when nothing has it in this frame.
+  const Area* ring_area() const { return ring_ && has_ring_ ? &ring_area_ : nullptr; }
 
   const std::vector<NotedPlace>& places() const { return places_; }
 
  private:
   bool is_covered(const Area& area) const;
   Touch touched(std::string_view id, bool over);
+  void read_keys(KeyPlaces places);
+  void walk(int by);
 
   Spot at_;
   bool down_ = false;
@@ -82,23 +112,25 @@ class Hand {
   bool let_go_ = false;
   bool shift_ = false;
   bool ctrl_ = false;
-  bool enter_ = false;
-  bool escape_ = false;
-  int digit_ = 0;
-  int arrow_ = 0;
-  int arrow_right_ = 0;
-  int tab_ = 0;
-  bool turn_ = false;
-  bool sum_ = false;
+  struct Asked {
+    KeyAct act;
+    int which;
+  };
+  std::vector<Asked> asked_;
+  KeyPlaces key_places_ = kOnStart;
+  KeyPlaces focus_place_ = kElsewhere;
   bool is_typing_ = false;
   bool is_typing_next_ = false;
   bool covered_ = false;
   Area cover_;
   bool over_something_ = false;
   bool ring_ = false;
+  bool has_ring_ = false;  ///< what has the focus stands somewhere in this frame
+  Area ring_area_;
   std::string held_;
   std::string focus_;
-  std::vector<std::string> order_;
+  int group_ = 0;
+  std::vector<bool> goes_left_to_right_;  ///< by group
   std::vector<NotedPlace> places_;
 };
 

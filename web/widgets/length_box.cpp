@@ -13,7 +13,6 @@ namespace pouncemark::web {
 namespace {
 
 constexpr Um kStep = 1000;
-constexpr Um kLongStep = 10'000;
 
 void put_text_in(OpenBox& open, std::string_view text) {
   open.text.fill('\0');
@@ -24,7 +23,30 @@ void open_box(OpenBox& open, std::string_view id, Um um) {
   open.id = std::string(id);
   open.sentence.clear();
   open.is_fresh = true;
+  open.typed.clear();
   put_text_in(open, exact_mm_text(um));
+}
+
+/// What was written in this frame while no box had the keys.
+std::string written_now() {
+  std::string words;
+  for (const ImWchar sign : ImGui::GetIO().InputQueueCharacters) {
+    // A space has opened the box and is not meant for it.
+    if (sign > ' ' && sign < 0x80) words += static_cast<char>(sign);
+  }
+  return words;
+}
+
+/// What was typed before the box had the keys takes the place of the marked text.
+void put_typed_in(OpenBox& open) {
+  if (!ImGui::IsItemActive()) {
+    open.typed += written_now();
+    return;
+  }
+  for (const char sign : open.typed) {
+    ImGui::GetIO().AddInputCharacter(static_cast<unsigned char>(sign));
+  }
+  open.typed.clear();
 }
 
 /// What Enter, or pressing somewhere else, does: keeps a good figure, else says why not.
@@ -58,6 +80,7 @@ bool type_in(const Brush& brush, OpenBox& open, const Area& area) {
   const bool entered =
       ImGui::InputText("##length", open.text.data(), open.text.size(),
                        ImGuiInputTextFlags_EnterReturnsTrue | ImGuiInputTextFlags_AutoSelectAll);
+  put_typed_in(open);
   ImGui::PopStyleColor(4);
   ImGui::PopStyleVar(2);
   ImGui::PopFont();
@@ -74,21 +97,25 @@ std::optional<Um> open_length_box(const Brush& brush, Hand& hand, OpenBox& open,
   const bool entered = type_in(brush, open, area);
   open.is_fresh = false;
   if (hand.escape()) {
+    hand.keys_are_taken();
     open.id.clear();
     open.sentence.clear();
     return std::nullopt;
   }
   if (ImGui::IsItemEdited()) open.sentence.clear();
-  if (entered || hand.tab()) {
+  if (entered || hand.asked(KeyAct::next_thing) || hand.asked(KeyAct::thing_before)) {
     const std::optional<Um> kept = keep(open, look);
-    if (!open.id.empty()) open.is_fresh = true;
+    if (!open.id.empty()) {
+      open.is_fresh = true;
+      hand.keys_are_taken();
+    }
     return kept;
   }
-  const int by = hand.arrow_up();
+  const int by = hand.step();
   if (by != 0) {
     const Entry entry = read_entry(open.text.data(), look.limits);
     if (!entry.um) return std::nullopt;
-    const Um um = stepped(*entry.um, by * (hand.shift() ? kLongStep : kStep), look.limits);
+    const Um um = stepped(*entry.um, by * kStep, look.limits);
     // The text belongs to the box while it is open: closed and opened again, it takes the new one.
     ImGui::ClearActiveID();
     open_box(open, std::string(open.id), um);
@@ -114,12 +141,16 @@ std::optional<Um> length_box(const Brush& brush, Hand& hand, OpenBox& open, std:
     open_box(open, id, look.um);
     return std::nullopt;
   }
-  if (touch.focused && open.id.empty() && hand.arrow_up() != 0) {
-    const Um by = hand.arrow_up() * (hand.shift() ? kLongStep : kStep);
-    const Um um = stepped(look.um, by, look.limits);
-    if (um != look.um) return um;
+  if (!touch.focused || !open.id.empty()) return std::nullopt;
+  hand.stands_on(hand.has_focus_ring() ? kOnFigure : kOnPressed);
+  if (hand.asked(KeyAct::write)) {
+    open_box(open, id, look.um);
+    open.typed = written_now();
+    return std::nullopt;
   }
-  return std::nullopt;
+  if (hand.step() == 0) return std::nullopt;
+  const Um um = stepped(look.um, hand.step() * kStep, look.limits);
+  return um == look.um ? std::nullopt : std::optional<Um>(um);
 }
 
 void refused_sentence(const Brush& brush, const OpenBox& open, float right_edge) {

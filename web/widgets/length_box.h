@@ -19,6 +19,8 @@ struct OpenBox {
   std::string sentence;
   Area area;              ///< where it stood, for the sentence
   bool is_fresh = false;  ///< opened in this frame: takes the keys and marks all of its text
+  /// Typed on the figure before the box had the keys: stands instead of the marked text.
+  std::string typed;
 };
 
 /// A figure in a box.
@@ -31,8 +33,9 @@ struct BoxLook {
   Colour colour = kInk;
 };
 
-/// A box on the bench: press it and type, Enter keeps, Esc puts back, the arrow keys step by 1
-/// (with Shift by 10). Gives the new figure when one was kept. The wheel does nothing.
+/// A box on the bench: press it and type, or type at once where it has the focus; Enter keeps, Esc
+/// puts back, the arrow keys step by 1 (with Shift by 10). Gives the new figure when one was kept.
+/// The wheel does nothing.
 std::optional<Um> length_box(const Brush& brush, Hand& hand, OpenBox& open, std::string_view id,
                              const Area& area, const BoxLook& look);
 

@@ -15,14 +15,17 @@ struct Row {
   float left = 0;
   float pitch = 0;
   float height = 0;
+  Area keys;  ///< the button of the list of keys
 };
 
 Row row_of(float width) {
   const bool has_name = width >= 1200 && text_size() != TextSize::large;
   Row row;
   row.left = has_name ? 268 : kPageEdge;
-  row.pitch = (width - row.left - (has_name ? 24 : 12)) / kStages;
   row.height = stage_row_height();
+  row.keys = area_at(width - button_height() - 12, (row.height - button_height()) / 2,
+                     button_height(), button_height());
+  row.pitch = (row.keys.left - row.left - 4) / kStages;
   return row;
 }
 
@@ -82,6 +85,7 @@ StagePress stage_row(const Brush& brush, Hand& hand, float width, const StageRow
     if (is_open) hanging_card(brush, cell);
     const Touch touch =
         hand.touch(stage_id(stage), cell, std::string(stage_verb(stage)) + ", " + state);
+    if (is_open) hand.is(stage_id(stage), PlaceState::current);
     if (touch.clicked) pressed.stage = stage;
     if (is_open)
       needle(brush, x + 36);
@@ -98,6 +102,8 @@ StagePress stage_row(const Brush& brush, Hand& hand, float width, const StageRow
     }
     focus_ring(brush, hand, cell, touch.focused);
   }
+  pressed.is_keys = button(brush, hand, "keys.open", row.keys, "?",
+                           {ButtonKind::plain, false, Role::text, "keys and text size"});
   return pressed;
 }
 

@@ -23,10 +23,12 @@ struct StageRowLook {
   std::string job_name;
 };
 
-/// What was pressed in the row: a stage, or the name that leads back to the start page.
+/// What was pressed in the row: a stage, the name that leads back to the start page, or the list of
+/// keys.
 struct StagePress {
   std::optional<Stage> stage;
   bool is_start = false;
+  bool is_keys = false;
 };
 
 /// The stages as stitches between nine pricked holes: thread where the work is done, the needle at
