@@ -37,12 +37,11 @@ std::string written_now() {
   return words;
 }
 
-/// What was typed before the box had the keys takes the place of the marked text.
-void put_typed_in(OpenBox& open) {
-  if (!ImGui::IsItemActive()) {
-    open.typed += written_now();
-    return;
-  }
+/// What was typed before the box had the keys, this frame's `written` with it, takes the place of
+/// the marked text. The frame in which a box takes the keys drops what was written in it.
+void put_typed_in(OpenBox& open, const std::string& written) {
+  if (!ImGui::IsItemActive() || ImGui::IsItemActivated()) open.typed += written;
+  if (!ImGui::IsItemActive()) return;
   for (const char sign : open.typed) {
     ImGui::GetIO().AddInputCharacter(static_cast<unsigned char>(sign));
   }
@@ -77,10 +76,11 @@ bool type_in(const Brush& brush, OpenBox& open, const Area& area) {
   ImGui::SetCursorScreenPos({area.left * ratio, area.top * ratio});
   ImGui::SetNextItemWidth(area.width() * ratio);
   if (open.is_fresh) ImGui::SetKeyboardFocusHere();
+  const std::string written = written_now();
   const bool entered =
       ImGui::InputText("##length", open.text.data(), open.text.size(),
                        ImGuiInputTextFlags_EnterReturnsTrue | ImGuiInputTextFlags_AutoSelectAll);
-  put_typed_in(open);
+  put_typed_in(open, written);
   ImGui::PopStyleColor(4);
   ImGui::PopStyleVar(2);
   ImGui::PopFont();
