@@ -49,6 +49,7 @@ struct StapleRow {
   LeftOver left_over = LeftOver::end;
   StaplesOut staples = StaplesOut::not_said;
   Extras extras;
+  bool operator==(const StapleRow&) const = default;
 };
 
 /// A row of stitches; stitches are never longer than asked.
@@ -57,6 +58,7 @@ struct StitchRow {
   std::array<Um, 2> kept_clear_um{0, 0};
   Um stitch_um = 0;
   Extras extras;
+  bool operator==(const StitchRow&) const = default;
 };
 
 /// The staple row and the stitch row of one place, and the stack the needle meets there.
@@ -65,6 +67,7 @@ struct RowPair {
   StitchRow stitch;
   Um stack_um = 0;
   Extras extras;
+  bool operator==(const RowPair&) const = default;
 };
 
 /// What differs on one sleeve from its section; an empty field follows the section.
@@ -76,12 +79,14 @@ struct StapleChange {
   std::optional<LeftOver> left_over;
   std::optional<StaplesOut> staples;
   Extras extras;
+  bool operator==(const StapleChange&) const = default;
 };
 struct StitchChange {
   std::optional<Um> in_from_edge_um;
   std::optional<std::array<Um, 2>> kept_clear_um;
   std::optional<Um> stitch_um;
   Extras extras;
+  bool operator==(const StitchChange&) const = default;
 };
 struct SleeveChange {
   std::optional<Um> width_um;
@@ -89,6 +94,7 @@ struct SleeveChange {
   std::optional<StitchChange> stitch;
   Extras side_rows_extras;
   Extras extras;
+  bool operator==(const SleeveChange&) const = default;
 };
 
 /// Sleeves lapped side by side, numbered from the viewer's left; each lies over its right
@@ -113,6 +119,7 @@ struct Section {
   std::optional<RowPair> lap_rows;  ///< absent only where there is no lap
   std::map<std::string, SleeveChange> changes;
   Extras extras;
+  bool operator==(const Section&) const = default;
 };
 
 /// One edge of a panel written out: it runs from `from_um` to the next edge's `from_um`,
@@ -122,6 +129,7 @@ struct OutlineEdge {
   std::array<Um, 2> from_um{0, 0};
   Um rise_um = 0;
   Extras extras;
+  bool operator==(const OutlineEdge&) const = default;
 };
 
 /// A textile panel on its backing. Written as a rectangle (`backing_um` and `hinge_side`) or as an
@@ -140,6 +148,7 @@ struct Panel {
   Corners corners = Corners::share_hole;
   std::optional<Um> corner_clear_um;  ///< how far a row that stops short stays from the other
   Extras extras;
+  bool operator==(const Panel&) const = default;
 };
 
 /// One place on the frame.

@@ -24,6 +24,7 @@ struct JsonNode {
 
   /// The member with this key; nullptr when there is none or this is no object.
   const JsonNode* find(std::string_view key) const;
+  bool operator==(const JsonNode&) const = default;
 };
 
 /// Members of an object that this version does not know; written back as they came.

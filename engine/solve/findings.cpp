@@ -1,6 +1,7 @@
 #include "engine/solve/findings.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace pouncemark::solve {
 namespace {
@@ -17,8 +18,7 @@ Limits limits_of(const job::Job& job) {
 
 }  // namespace
 
-std::vector<Finding> find_findings(const job::Job& job, const Results& results,
-                                   const Laying& laying) {
+std::vector<Finding> findings_of_laying(const Laying& laying, const Results& alone) {
   Findings findings;
   Gathering gathering;
   for (const Unlaid& row : laying.unlaid) {
@@ -27,15 +27,43 @@ std::vector<Finding> find_findings(const job::Job& job, const Results& results,
   for (const PassedOver& edge : laying.passed_over) {
     gathering.add(checks::edge_passed_over(), {edge.piece, "edge " + edge.code});
   }
-  gathering.move_to(&findings, "rows", results, 0);
-  const Limits limits = limits_of(job);
-  for (std::size_t i = 0; i < results.pieces.size(); ++i) {
-    const Piece& piece = results.pieces[i];
-    const auto entry = static_cast<std::size_t>(piece.entry);
-    if (piece.kind == PieceKind::section) {
-      check_section(job.sections[entry], results, static_cast<int>(i), limits, &findings);
-    } else {
-      check_panel(job.panels[entry], results, static_cast<int>(i), limits, &findings);
+  gathering.move_to(&findings, "rows", alone, 0);
+  return findings;
+}
+
+std::vector<Finding> findings_of(const job::Job& job, const job::Section& section,
+                                 const Results& alone) {
+  Findings findings;
+  check_section(section, alone, 0, limits_of(job), &findings);
+  return findings;
+}
+
+std::vector<Finding> findings_of(const job::Job& job, const job::Panel& panel,
+                                 const Results& alone) {
+  Findings findings;
+  check_panel(panel, alone, 0, limits_of(job), &findings);
+  return findings;
+}
+
+bool measures_alike(const job::Job& a, const job::Job& b) {
+  const auto asked = [](const job::Job& job) {
+    return std::tuple(job.spacing_is_clear_gap, job.crown_um, job.needle_size, job.wire_um,
+                      job.half_foot_um, job.foot_tolerance_um);
+  };
+  return asked(a) == asked(b);
+}
+
+std::vector<Finding> all_findings(const job::Job& job, const Results& results,
+                                  const SolvedPieces& pieces) {
+  Findings findings;
+  for (const auto member : {&SolvedPiece::of_laying, &SolvedPiece::of_checks}) {
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+      for (const Finding& finding : (*pieces[i]).*member) {
+        findings.push_back(finding);
+        findings.back().piece = static_cast<int>(i);
+        if (finding.part != checks::Part::rows) continue;
+        for (int& row : findings.back().at) row += results.pieces[i].first_row;
+      }
     }
   }
   check_codes(job, results, &findings);

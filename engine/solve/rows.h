@@ -6,6 +6,7 @@
 #include "engine/job/job.h"
 #include "engine/layout/edge_guides.h"
 #include "engine/solve/results.h"
+#include "engine/solve/solve.h"
 
 /// Inside of solve: how the rows of one piece are laid. Only solve's own files include this.
 namespace pouncemark::solve {
@@ -53,8 +54,21 @@ void lay_section(const job::Job& job, const job::Section& section, const Piece& 
 Piece panel_piece(const job::Panel& panel, int entry);
 void lay_panel(const job::Panel& panel, const Piece& piece, int index, Laying* laying);
 
-/// Everything the checks have to say, stops first.
-std::vector<Finding> find_findings(const job::Job& job, const Results& results,
-                                   const Laying& laying);
+/// What the laying of one piece has to say; `alone` holds that piece only.
+std::vector<Finding> findings_of_laying(const Laying& laying, const Results& alone);
+
+/// What the checks of one section or panel have to say; `alone` holds that piece only.
+std::vector<Finding> findings_of(const job::Job& job, const job::Section& section,
+                                 const Results& alone);
+std::vector<Finding> findings_of(const job::Job& job, const job::Panel& panel,
+                                 const Results& alone);
+
+/// Both jobs ask the checks and the rows of a piece for the same: clear gap and crown, needle, wire
+/// and foot.
+bool measures_alike(const job::Job& a, const job::Job& b);
+
+/// Everything the checks have to say, stops first: of the pieces, then of the whole job.
+std::vector<Finding> all_findings(const job::Job& job, const Results& results,
+                                  const SolvedPieces& pieces);
 
 }  // namespace pouncemark::solve

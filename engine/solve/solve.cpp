@@ -21,6 +21,34 @@ void add_to_totals(const Row& row, Totals* totals) {
   if (row.place == RowPlace::panel) ++totals->panel_rows;
 }
 
+Piece piece_of(const job::Section& section) { return section_piece(section, 0); }
+Piece piece_of(const job::Panel& panel) { return panel_piece(panel, 0); }
+
+void lay_rows(const job::Job& job, const job::Section& section, const Piece& piece,
+              Laying* laying) {
+  lay_section(job, section, piece, 0, laying);
+}
+void lay_rows(const job::Job& /*job*/, const job::Panel& panel, const Piece& piece,
+              Laying* laying) {
+  lay_panel(panel, piece, 0, laying);
+}
+
+template <typename Entry>
+SolvedPiece solved_alone(const job::Job& job, const Entry& entry) {
+  Results alone;
+  Laying laying;
+  Piece& piece = alone.pieces.emplace_back(piece_of(entry));
+  lay_rows(job, entry, piece, &laying);
+  piece.row_count = static_cast<int>(laying.rows.size());
+  alone.rows = std::move(laying.rows);
+  SolvedPiece solved;
+  solved.of_laying = findings_of_laying(laying, alone);
+  solved.of_checks = findings_of(job, entry, alone);
+  solved.piece = std::move(piece);
+  solved.rows = std::move(alone.rows);
+  return solved;
+}
+
 }  // namespace
 
 void lay(const Asked& asked, const layout::GuideLine& guide, Laying* laying) {
@@ -53,28 +81,49 @@ std::int64_t own_points(const Row& row) {
   return row.first_is_shared && points > 0 ? points - 1 : points;
 }
 
-Results solve(const job::Job& job) {
-  Results results;
-  Laying laying;
-  const auto keep = [&](Piece piece, auto lay_rows) {
-    piece.first_row = static_cast<int>(laying.rows.size());
-    lay_rows(piece, static_cast<int>(results.pieces.size()));
-    piece.row_count = static_cast<int>(laying.rows.size()) - piece.first_row;
-    results.pieces.push_back(std::move(piece));
+SolvedPieces solve_pieces(const job::Job& job) { return solve_pieces(job, job, {}); }
+
+SolvedPieces solve_pieces(const job::Job& job, const job::Job& was_job, const SolvedPieces& was) {
+  SolvedPieces pieces;
+  const bool is_measured_alike = measures_alike(job, was_job);
+  // `first` is where the pieces of one kind began.
+  const auto keep = [&](const auto& entries, const auto& were, std::size_t first) {
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+      const bool is_as_it_was =
+          is_measured_alike && i < were.size() && first + i < was.size() && entries[i] == were[i];
+      pieces.push_back(is_as_it_was
+                           ? was[first + i]
+                           : std::make_shared<const SolvedPiece>(solved_alone(job, entries[i])));
+    }
   };
-  for (std::size_t i = 0; i < job.sections.size(); ++i) {
-    keep(section_piece(job.sections[i], static_cast<int>(i)), [&](const Piece& piece, int index) {
-      lay_section(job, job.sections[i], piece, index, &laying);
-    });
+  keep(job.sections, was_job.sections, 0);
+  keep(job.panels, was_job.panels, was_job.sections.size());
+  return pieces;
+}
+
+Results put_together(const job::Job& job, const SolvedPieces& pieces) {
+  Results results;
+  std::size_t rows = 0;
+  for (const auto& one : pieces) rows += one->rows.size();
+  results.rows.reserve(rows);
+  results.pieces.reserve(pieces.size());
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    const SolvedPiece& one = *pieces[i];
+    const auto index = static_cast<int>(i);
+    const bool is_panel = one.piece.kind == PieceKind::panel;
+    Piece& piece = results.pieces.emplace_back(one.piece);
+    piece.entry = index - static_cast<int>(is_panel ? job.sections.size() : 0);
+    piece.first_row = static_cast<int>(results.rows.size());
+    for (const Row& row : one.rows) {
+      results.rows.push_back(row);
+      results.rows.back().piece = index;
+      add_to_totals(row, &results.totals);
+    }
   }
-  for (std::size_t i = 0; i < job.panels.size(); ++i) {
-    keep(panel_piece(job.panels[i], static_cast<int>(i)),
-         [&](const Piece& piece, int index) { lay_panel(job.panels[i], piece, index, &laying); });
-  }
-  results.rows = std::move(laying.rows);
-  for (const Row& row : results.rows) add_to_totals(row, &results.totals);
-  results.findings = find_findings(job, results, laying);
+  results.findings = all_findings(job, results, pieces);
   return results;
 }
+
+Results solve(const job::Job& job) { return put_together(job, solve_pieces(job)); }
 
 }  // namespace pouncemark::solve

@@ -1,5 +1,8 @@
 #pragma once
 
+#include <memory>
+#include <vector>
+
 #include "engine/job/job.h"
 #include "engine/solve/results.h"
 
@@ -9,5 +12,26 @@ namespace pouncemark::solve {
 /// results; no state, no clock, no file. A row that cannot be laid is left out and becomes a
 /// finding.
 Results solve(const job::Job& job);
+
+/// What follows for one piece alone, numbered as if it were the job's only one.
+struct SolvedPiece {
+  Piece piece;
+  std::vector<Row> rows;
+  std::vector<Finding> of_laying;  ///< rows that could not be laid, edges passed over
+  std::vector<Finding> of_checks;
+};
+
+/// Sections in the job's order, then panels. Shared, because most of them stay as they are from
+/// one edit to the next.
+using SolvedPieces = std::vector<std::shared_ptr<const SolvedPiece>>;
+
+/// Solves each piece of the job by itself. A piece that is entered in `job` as it is in `was_job`,
+/// and is measured against the same needle, foot and wire, is taken over from `was`, which must
+/// come from `was_job`.
+SolvedPieces solve_pieces(const job::Job& job);
+SolvedPieces solve_pieces(const job::Job& job, const job::Job& was_job, const SolvedPieces& was);
+
+/// The pieces put together with what only the whole job can say: solve(job) by other means.
+Results put_together(const job::Job& job, const SolvedPieces& pieces);
 
 }  // namespace pouncemark::solve

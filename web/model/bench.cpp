@@ -12,7 +12,8 @@
 namespace pouncemark::web {
 
 void Bench::take(job::Job job) {
-  now_ = solved(std::move(job));
+  // What stood there last is most of what stands there now.
+  now_ = before_ ? solved(std::move(job), *before_) : solved(std::move(job));
   place_ = before_ ? followed(before_->results, now_->results, place_)
                    : held_within(now_->results, place_);
   is_in_file_ = !in_file_.checksum.empty() && job::checksum(now_->job) == in_file_.checksum;
@@ -119,7 +120,7 @@ void Bench::try_out(job::Job job, std::string action) {
     before_ = now_;
   }
   moving_action_ = std::move(action);
-  now_ = solved(std::move(job));
+  now_ = solved(std::move(job), *now_);
   last_action_ = moving_action_ + ". Let go to keep, Esc to put back";
   ++turn_;
 }

@@ -2,13 +2,14 @@
 
 #include <utility>
 
-#include "engine/solve/solve.h"
-
 namespace pouncemark::web {
 
-Solved solved(job::Job job) {
+Solved solved(job::Job job) { return solved(std::move(job), {}); }
+
+Solved solved(job::Job job, const Solved& was) {
   Solved result;
-  result.results = solve::solve(job);
+  result.pieces = solve::solve_pieces(job, was.job, was.pieces);
+  result.results = solve::put_together(job, result.pieces);
   result.job = std::move(job);
   return result;
 }
