@@ -34,10 +34,10 @@ TEST_CASE("a line ends where it is drawn") {
   CHECK(pick({kLine}, 130, 99, kReachPx) == -1);
 }
 
-TEST_CASE("the nearest of those within reach is taken, the first of equals") {
+TEST_CASE("the nearest of those within reach is taken, of equals the last") {
   CHECK(pick({kLine, kRow}, 140, 186, kReachPx) == 1);
   CHECK(pick({kLine, kRow}, 134, 192, kReachPx) == 0);
-  CHECK(pick({kLine, kRow}, 130, 180, kReachPx) == 0);
-  CHECK(pick({kRow, kLine}, 130, 180, kReachPx) == 0);
+  CHECK(pick({kLine, kRow}, 130, 180, kReachPx) == 1);
+  CHECK(pick({kRow, kLine}, 130, 180, kReachPx) == 1);
   CHECK(pick({}, 130, 180, kReachPx) == -1);
 }

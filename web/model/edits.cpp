@@ -31,6 +31,17 @@ void set_ends(job::Section& section, int number, std::size_t end, Um um) {
   if (along) stitch_change(section, number).kept_clear_um = ends;
 }
 
+void set_stitch_ends(job::Section& section, int number, std::size_t end, Um um) {
+  std::array<Um, 2> ends = rows_of(section, number).stitch.kept_clear_um;
+  const bool both = equal_ends(ends);
+  ends[end] = um;
+  if (both) ends = {um, um};
+  if (is_alone(section, number))
+    section.side_rows.stitch.kept_clear_um = ends;
+  else
+    stitch_change(section, number).kept_clear_um = ends;
+}
+
 void set_on_rows(job::Section& section, int number, Measure measure, Um um) {
   job::RowPair& all = section.side_rows;
   const bool alone = is_alone(section, number);
@@ -81,6 +92,12 @@ void set_on_section(job::Section& section, int number, Measure measure, Um um) {
       return;
     case Measure::kept_clear_top:
       set_ends(section, number, 1, um);
+      return;
+    case Measure::stitch_clear_bottom:
+      set_stitch_ends(section, number, 0, um);
+      return;
+    case Measure::stitch_clear_top:
+      set_stitch_ends(section, number, 1, um);
       return;
     case Measure::fold_radius:
       section.fold_radius_um = um;
@@ -139,6 +156,10 @@ Um on_section(const job::Section& section, int number, Measure measure) {
       return rows.staple.kept_clear_um[0];
     case Measure::kept_clear_top:
       return rows.staple.kept_clear_um[1];
+    case Measure::stitch_clear_bottom:
+      return rows.stitch.kept_clear_um[0];
+    case Measure::stitch_clear_top:
+      return rows.stitch.kept_clear_um[1];
     case Measure::fold_radius:
       return section.fold_radius_um.value_or(0);
     case Measure::flange:
@@ -221,6 +242,13 @@ bool ends_move_together(const job::Job& job, const solve::Results& results, Plac
          equal_ends(rows_of(*section, number_at(results, place)).staple.kept_clear_um);
 }
 
+bool stitch_ends_differ(const job::Job& job, const solve::Results& results, Place place) {
+  const job::Section* section = section_at(job, results, place);
+  if (section == nullptr) return false;
+  const job::RowPair rows = rows_of(*section, number_at(results, place));
+  return rows.staple.kept_clear_um != rows.stitch.kept_clear_um;
+}
+
 bool stitch_rows_go_along(const job::Job& job, const solve::Results& results, Place place) {
   const job::Section* section = section_at(job, results, place);
   return section != nullptr && section->count == 1 &&
@@ -249,15 +277,19 @@ job::Job with_ends_of_all(const job::Job& job, const solve::Results& results, Pl
 std::string action_words(const job::Job& job, const solve::Results& results, Place place,
                          Measure measure, Um was, Um is) {
   const std::string of = " of " + name_of(results, place);
+  const job::Section* section = section_at(job, results, place);
+  const bool one_of_several = section != nullptr && section->count > 1;
+  const std::string of_all = one_of_several ? " of " + name_of(results, {place.piece, -1}) : of;
   switch (measure) {
     case Measure::length:
-      return changed("Length" + of, was, is);
+      return changed("Length" + of_all, was, is);
     case Measure::width:
       return changed("Width" + of, was, is);
     case Measure::lap:
-      return changed("Lap" + of, was, is);
+      return changed("Lap" + of_all, was, is);
     case Measure::in_from_edge:
-      return changed("Staple rows" + of + ", in from the edge", was, is);
+      return changed((section == nullptr ? "Rows" : "Staple rows") + of + ", in from the edge", was,
+                     is);
     case Measure::stitch_in_from_edge:
       return changed("Stitch rows" + of + ", in from the edge", was, is);
     case Measure::spacing:
@@ -265,19 +297,24 @@ std::string action_words(const job::Job& job, const solve::Results& results, Pla
     case Measure::stitch:
       return changed("Stitch" + of, was, is);
     case Measure::fold_radius:
-      return changed("Inside radius of the fold" + of, was, is);
+      return changed("Inside radius of the fold" + of_all, was, is);
     case Measure::flange:
-      return changed("Flange" + of, was, is);
+      return changed("Flange" + of_all, was, is);
     case Measure::corner_clear:
       return changed("Rows" + of + " stop short at a corner, clear of the hinge row", was, is);
     default:
       break;
   }
-  const bool both = ends_move_together(job, results, place);
+  const bool of_stitches =
+      measure == Measure::stitch_clear_bottom || measure == Measure::stitch_clear_top;
+  const bool at_bottom =
+      measure == Measure::kept_clear_bottom || measure == Measure::stitch_clear_bottom;
+  const bool both = of_stitches ? measured(job, results, place, Measure::stitch_clear_bottom) ==
+                                      measured(job, results, place, Measure::stitch_clear_top)
+                                : ends_move_together(job, results, place);
+  const std::string which = both ? "both ends" : at_bottom ? "the bottom end" : "the top end";
+  if (of_stitches) return changed("Stitch rows" + of + ", kept clear at " + which, was, is);
   const bool along = stitch_rows_go_along(job, results, place);
-  const std::string which = both                                    ? "both ends"
-                            : measure == Measure::kept_clear_bottom ? "the bottom end"
-                                                                    : "the top end";
   return changed("Kept clear at " + which + of, was, is) +
          (along ? "; the stitch rows go along" : "; the stitch rows stay");
 }

@@ -20,9 +20,11 @@ enum class Measure {
   stitch,
   kept_clear_bottom,
   kept_clear_top,
-  fold_radius,   ///< inside radius of the fold; of the section
-  flange,        ///< of a round sleeve; of the section
-  corner_clear,  ///< how far a panel's row stops short of another
+  fold_radius,          ///< inside radius of the fold; of the section
+  flange,               ///< of a round sleeve; of the section
+  corner_clear,         ///< how far a panel's row stops short of another
+  stitch_clear_bottom,  ///< of the stitch rows, where it is not that of the staple rows
+  stitch_clear_top,
 };
 
 /// The figure as the job has it, micrometres; 0 where the place has no such measure.
@@ -38,6 +40,10 @@ job::Job with_measure(const job::Job& job, const solve::Results& results, Place 
 job::Job with_rule(const job::Job& job, const solve::Results& results, Place place,
                    job::SpacingRule rule);
 job::SpacingRule rule_at(const job::Job& job, const solve::Results& results, Place place);
+
+/// The stitch rows are kept clear by other figures than the staple rows, and have ends of their
+/// own.
+bool stitch_ends_differ(const job::Job& job, const solve::Results& results, Place place);
 
 /// Both ends of the staple rows are kept clear by the same figure, and move as one.
 bool ends_move_together(const job::Job& job, const solve::Results& results, Place place);

@@ -28,7 +28,7 @@ int pick(const std::vector<Grip>& grips, float x, float y, float reach) {
     const Away down = away(y, grip.top, grip.bottom, reach);
     if (across.px > across.most || down.px > down.most) continue;
     const float far = std::hypot(across.px, down.px);
-    if (found >= 0 && far >= least) continue;
+    if (found >= 0 && far > least) continue;
     found = static_cast<int>(i);
     least = far;
   }

@@ -17,7 +17,7 @@ inline constexpr float kReachPx = 34;
 inline constexpr float kCompactReachPx = 48;
 
 /// Index of the thing under a place on the screen, each at least `reach` wide and high to the hand:
-/// the nearest where several are within reach, the first of equals; -1 where there is none.
+/// the nearest where several are within reach, of equals the last, which lies on top; -1: none.
 int pick(const std::vector<Grip>& grips, float x, float y, float reach);
 
 }  // namespace pouncemark::web

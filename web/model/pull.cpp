@@ -3,8 +3,11 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <string_view>
+#include <utility>
 
 #include "engine/base/number_text.h"
+#include "engine/checks/rules.h"
 #include "engine/solve/solve.h"
 #include "web/model/choices.h"
 #include "web/model/entry.h"
@@ -45,8 +48,18 @@ Limits limits_of(Measure measure) {
 std::string too_little(Measure measure, Um least) {
   const std::string figure = exact_mm_text(least);
   if (is_row_in(measure)) return figure + " in from the edge: further out there is no sheet";
-  if (least == 0) return figure + ": it cannot be less than nothing";
-  return figure + ": nothing less can be made";
+  if (measure == Measure::fold_radius) return figure + " inside: no fold is sharper";
+  if (measure == Measure::corner_clear) return figure + " clear: here it meets the hinge row";
+  if (least == 0) return figure + " kept clear: beyond it there is no sheet";
+  return figure + ": nothing smaller can be made";
+}
+
+/// Words that began a sentence, after a colon.
+std::string in_a_sentence(std::string words) {
+  if (!words.empty() && words.front() >= 'A' && words.front() <= 'Z') {
+    words.front() = static_cast<char>(words.front() - 'A' + 'a');
+  }
+  return words;
 }
 
 /// Why a row was not laid, figures first: "40 long, 22 + 22 kept clear: no room for a row".
@@ -54,10 +67,7 @@ std::string why_not_laid(const solve::Finding& finding, const std::string& asked
   std::string what = finding.sentence.substr(0, finding.sentence.find(';'));
   const std::size_t colon = what.rfind(": ");
   if (colon != std::string::npos) what.erase(0, colon + 2);
-  if (!what.empty() && what.front() >= 'A' && what.front() <= 'Z') {
-    what.front() = static_cast<char>(what.front() - 'A' + 'a');
-  }
-  return (finding.figure.empty() ? asked : finding.figure) + ": " + what;
+  return (finding.figure.empty() ? asked : finding.figure) + ": " + in_a_sentence(std::move(what));
 }
 
 /// One thing pulled on its piece, which stands as a job of its own.
@@ -70,33 +80,44 @@ struct Tried {
   std::string why_not(Um um) const;
 };
 
+/// The side rows of a sleeve stop at its middle; empty where they do.
+std::string past_the_middle(const job::Job& job, const Alone& alone) {
+  const solve::Sleeve* sleeve = sleeve_at(alone.results, alone.place);
+  if (sleeve == nullptr || (!sleeve->has_left_rows && !sleeve->has_right_rows)) return {};
+  const auto figure = [&](Measure measure) {
+    return measured(job, alone.results, alone.place, measure);
+  };
+  const Um wide = figure(Measure::width);
+  const Um in = std::max(figure(Measure::in_from_edge), figure(Measure::stitch_in_from_edge));
+  if (2 * in <= wide) return {};
+  return exact_mm_text(wide) + " wide, a row " + exact_mm_text(in) +
+         " in from the edge: past the middle of the sleeve";
+}
+
 std::string Tried::why_not(Um um) const {
-  const std::string figure = exact_mm_text(um);
-  const job::Section* section = section_at(alone.job, alone.results, alone.place);
-  if (section != nullptr && is_row_in(measure)) {
-    const Um wide = measured(alone.job, alone.results, alone.place, Measure::width);
-    if (um > wide / 2) {
-      return exact_mm_text(wide) + " wide, " + figure +
-             " in from the edge: past the middle of the sleeve";
-    }
-  }
   const job::Job job = with_measure(alone.job, alone.results, alone.place, measure, um);
-  if (section != nullptr) {
+  if (section_at(alone.job, alone.results, alone.place) != nullptr) {
     const std::string room = no_room(job.sections.front());
     if (!room.empty()) return room;
+    const std::string past = past_the_middle(job, alone);
+    if (!past.empty() && past_the_middle(alone.job, alone).empty()) return past;
   }
   const solve::Results results = solve::solve(job);
   if (results.pieces.front().row_count >= rows_before) return {};
+  const std::string asked = exact_mm_text(um) + (is_row_in(measure) ? " in from the edge" : "");
   for (const solve::Finding& finding : results.findings) {
-    if (finding.code == "row_not_laid") {
-      return why_not_laid(finding, figure + (is_row_in(measure) ? " in from the edge" : ""));
-    }
+    if (finding.code == "row_not_laid") return why_not_laid(finding, asked);
   }
   return {};
 }
 
-/// The last tenth between a figure that can be and one that cannot.
-Um last_that_can_be(const Tried& tried, Um can, Um cannot) {
+/// The last tenth between a figure that can be and one that cannot, and the first that cannot.
+struct Border {
+  Um can = 0;
+  Um cannot = 0;
+};
+
+Border border_between(const Tried& tried, Um can, Um cannot) {
   const Um way = cannot > can ? kFinestUm : -kFinestUm;
   // Counted in tenths from the first one that lies on the way.
   const Um first = way > 0 ? divide_up(can, kFinestUm) * kFinestUm : can / kFinestUm * kFinestUm;
@@ -109,7 +130,13 @@ Um last_that_can_be(const Tried& tried, Um can, Um cannot) {
     else
       high = middle;
   }
-  return low < 0 ? can : first + low * way;
+  return {low < 0 ? can : first + low * way, first + high * way};
+}
+
+/// What a sentence comes to, after its figures.
+std::string_view what_of(std::string_view reason) {
+  const std::size_t colon = reason.rfind(": ");
+  return colon == std::string_view::npos ? reason : reason.substr(colon);
 }
 
 }  // namespace
@@ -142,7 +169,16 @@ Resisted held_back(const Solved& start, Place place, Measure measure, Um asked) 
   if (held.um == stands) return held;
   const std::string why_not = tried.why_not(held.um);
   if (why_not.empty()) return held;
-  return {last_that_can_be(tried, stands, held.um), why_not};
+  const Border border = border_between(tried, stands, held.um);
+  // Figures as asked, unless something else stands in the way sooner.
+  std::string sooner = tried.why_not(border.cannot);
+  const bool is_same = sooner.empty() || what_of(sooner) == what_of(why_not);
+  return {border.can, is_same ? why_not : std::move(sooner)};
+}
+
+std::string fly_side_refusal() {
+  const std::string whole = checks::fly_side_row().sentence;
+  return "FLY SIDE, DO NOT SEW: " + in_a_sentence(whole.substr(0, whole.find(". ")));
 }
 
 }  // namespace pouncemark::web

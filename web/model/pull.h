@@ -41,4 +41,7 @@ struct Resisted {
 /// Never called while drawing.
 Resisted held_back(const Solved& start, Place place, Measure measure, Um asked);
 
+/// Why no row can be pulled out of a fly side, in the words of the check that stops it.
+std::string fly_side_refusal();
+
 }  // namespace pouncemark::web

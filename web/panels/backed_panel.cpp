@@ -6,6 +6,7 @@
 #include "web/panels/how_slip.h"
 #include "web/panels/lying_marks.h"
 #include "web/panels/page.h"
+#include "web/panels/panel_grips.h"
 #include "web/panels/whole_strip.h"
 
 namespace pouncemark::web {
@@ -91,8 +92,15 @@ float labelled(Page& page, std::string_view id, Measure measure, const std::stri
                float base, Limits limits) {
   page.brush.words({x, base}, words, {});
   const float width = text_size() == TextSize::large ? 124.0f : 104.0f;
-  measure_box(page, {id, measure, area_at(x, base + 10, width, box_height()), words, limits});
-  return x + std::max(width, page.brush.width_of(words, Role::text, false)) + 24;
+  const float wide = page.brush.width_of(words, Role::text, false);
+  // Room for what it was, except where the boxes just fit.
+  const float was = page.layout.is_compact ? 0.0f : 92.0f;
+  const float step = std::max(width, wide + was) + 24;
+  MeasureBox box{id, measure, area_at(x, base + 10, width, box_height()), words, limits};
+  box.was = {x + wide + 8, base};
+  box.was_room = step - wide - 16;
+  measure_box(page, box);
+  return x + step;
 }
 
 void boxes(Page& page, const Area& middle, float base) {
@@ -110,6 +118,23 @@ void boxes(Page& page, const Area& middle, float base) {
   x = labelled(page, "box.spacing", Measure::spacing, "spacing wanted", x, base,
                {100, kMostLengthUm});
   labelled(page, "box.stitch", Measure::stitch, "stitch", x, base, {100, 100'000});
+}
+
+/// How the panel lies in its room. While it is pulled it keeps its scale, and the edge that is not
+/// in the hand its place.
+Lying lying_in(const Page& page, const solve::Piece& piece, const Area& room) {
+  const Place place = page.bench.place();
+  const auto& rest = page.bench.at_rest().results.pieces[static_cast<std::size_t>(place.piece)];
+  Lying lying;
+  lying.px_per_mm =
+      std::min(static_cast<double>(room.width()) / from_um(std::max<Um>(rest.length_um, 1)),
+               static_cast<double>(room.height()) / from_um(std::max<Um>(rest.width_um, 1)));
+  lying.left_px = static_cast<double>(room.left);
+  lying.top_px = static_cast<double>(room.top);
+  lying.width_um = piece.width_um;
+  lying.face_down = page.state.is_face_down;
+  if (hinge_is_up(page)) lying.top_px -= from_um(piece.width_um - rest.width_um) * lying.px_per_mm;
+  return lying;
 }
 
 }  // namespace
@@ -133,15 +158,9 @@ void backed_panel(Page& page) {
   const Area room = {middle.left + 6, top, middle.right - 6,
                      middle.bottom - brush.pitch(Role::text) - 14};
   LyingPart part;
-  part.lying.px_per_mm =
-      std::min(static_cast<double>(room.width()) / from_um(std::max<Um>(piece.length_um, 1)),
-               static_cast<double>(room.height()) / from_um(std::max<Um>(piece.width_um, 1)));
-  part.lying.left_px = static_cast<double>(room.left);
-  part.lying.top_px = static_cast<double>(room.top);
-  part.lying.width_um = piece.width_um;
-  part.lying.face_down = page.state.is_face_down;
-  const Area sheet =
-      area_at(room.left, room.top, part.lying.px(piece.length_um), part.lying.px(piece.width_um));
+  part.lying = lying_in(page, piece, room);
+  const Area sheet = area_at(room.left, static_cast<float>(part.lying.top_px),
+                             part.lying.px(piece.length_um), part.lying.px(piece.width_um));
   part.window = sheet.inset(-8);
   brush.fill(sheet, kSheet);
   LyingPart cloth = part;
@@ -157,6 +176,8 @@ void backed_panel(Page& page) {
   }
   lying_words(page, sheet, 60);
   edge_words(page, part, piece, sheet);
+  panel_grips(page, part.lying, sheet);
+  pull_handles(page);
   how_slip(page, how_tops);
 }
 

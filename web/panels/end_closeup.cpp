@@ -2,8 +2,8 @@
 
 #include <algorithm>
 #include <array>
-#include <utility>
 
+#include "web/panels/end_grips.h"
 #include "web/panels/end_measures.h"
 #include "web/panels/lying_marks.h"
 #include "web/panels/make_marks.h"
@@ -12,8 +12,6 @@
 namespace pouncemark::web {
 namespace {
 
-constexpr float kRuleGap = 8;
-constexpr float kRuleHeight = 34;
 constexpr float kUnderRule = 50;
 constexpr Um kInFromEnds = 12'000;
 
@@ -81,26 +79,6 @@ void sheet_and_rows(Page& page, const EndCloseup& end, const Ends& ends) {
        end.is_bottom ? 1.0f : -1.0f);
 }
 
-/// The line at the kept-clear end and the rule stop that it hangs on.
-void kept_clear_handle(Page& page, const EndCloseup& end, const Ends& ends) {
-  const Area& seen = end.sleeve;
-  const float x = end.lying.x(end.is_bottom ? ends.bottom : ends.length - ends.top);
-  const float rule_bottom = seen.bottom + kRuleGap + kRuleHeight;
-  PullHandle handle;
-  handle.id = end.is_bottom ? "stop.bottom" : "stop.top";
-  handle.words = end.is_bottom ? "rule stop at the bottom end" : "rule stop at the top end";
-  handle.place = page.bench.place();
-  handle.measure = end.is_bottom ? Measure::kept_clear_bottom : Measure::kept_clear_top;
-  handle.sign = end.is_bottom ? 1 : -1;
-  handle.px_per_mm = end.lying.px_per_mm;
-  handle.line = {x, seen.top - 30, x, seen.bottom + kRuleGap + 17};
-  handle.dots = {x, seen.top + 3, x, seen.bottom - 3};
-  handle.block = rule_stop_area({x, rule_bottom});
-  handle.always = true;
-  rule_stop(page.brush, {x, rule_bottom});
-  pull_handle(page, std::move(handle));
-}
-
 void rule_along(Page& page, const EndCloseup& end) {
   const Area& seen = end.sleeve;
   const Area rule = {seen.left, seen.bottom + kRuleGap, seen.right,
@@ -163,13 +141,15 @@ void draw_end(Page& page, const EndCloseup& end) {
   const Ends ends = ends_of(page.bench.now(), page.bench.place());
   sheet_and_rows(page, end, ends);
   lap_words(page, end);
+  sheet_grips(page, end);
   if (has_own_rows(page)) {
     spacing_arrow(page, end);
     left_over_arrow(page, end);
     rule_along(page, end);
-    kept_clear_handle(page, end, ends);
     kept_clear_box(page, end, ends);
     if (end.is_bottom) edge_boxes(page, end, ends);
+    stitch_end_box(page, end);
+    row_grips(page, end);
   } else {
     rule_along(page, end);
     shared_words(page, end);

@@ -5,6 +5,9 @@
 
 namespace pouncemark::web {
 
+inline constexpr float kRuleGap = 8;      ///< from the sleeve's edge to its steel rule
+inline constexpr float kRuleHeight = 34;  ///< of the steel rule
+
 /// One end of a sleeve, opened out of its frame at a readable size.
 struct EndCloseup {
   bool is_bottom = true;

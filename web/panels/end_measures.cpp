@@ -24,7 +24,7 @@ void kept_clear_words(Page& page, const EndCloseup& end, const Ends& ends, const
   const float wide = brush.width_of(words, Role::text, false);
   const float edge = end.lying.x(end.is_bottom ? 0 : ends.length);
   const bool inner =
-      end.is_bottom ? box.right + 12 + wide <= end.mat.right : box.left - 12 - wide >= end.mat.left;
+      end.is_bottom ? box.right + 24 + wide <= end.mat.right : box.left - 24 - wide >= end.mat.left;
   const Side side = end.is_bottom == inner ? Side::left : Side::right;
   const float at = side == Side::left ? box.right + 12 : box.left - 12;
   const bool outer =
@@ -111,16 +111,54 @@ void edge_boxes(Page& page, const EndCloseup& end, const Ends& ends) {
     first = second - apart;
   }
   const Limits limits{0, std::max<Um>(ends.width / 2, 0)};
-  measure_box(page, {"box.in_from_edge", Measure::in_from_edge, area_at(left, first, width, height),
-                     "staple row, in from the edge", limits});
-  measure_box(page, {"box.stitch_in_from_edge", Measure::stitch_in_from_edge,
-                     area_at(left, second, width, height), "stitch row, in from the edge", limits,
-                     kThread});
+  const float was_room = end.sleeve.left - left - 6;
+  measure_box(page, {"box.in_from_edge",
+                     Measure::in_from_edge,
+                     area_at(left, first, width, height),
+                     "staple row, in from the edge",
+                     limits,
+                     kInk,
+                     {left, first - 7},
+                     was_room});
+  measure_box(page, {"box.stitch_in_from_edge",
+                     Measure::stitch_in_from_edge,
+                     area_at(left, second, width, height),
+                     "stitch row, in from the edge",
+                     limits,
+                     kThread,
+                     {left, second + height + 18},
+                     was_room});
   if (second - first > height + 76) {
     const float base = first + height + 18;
     brush.words({left, base}, "in from", {Role::second_line, false, kInk});
     brush.words({left, base + 19}, "the edge", {Role::second_line, false, kInk});
   }
+}
+
+void stitch_end_box(Page& page, const EndCloseup& end) {
+  const Solved& rest = page.bench.at_rest();
+  if (!stitch_ends_differ(rest.job, rest.results, page.bench.place())) return;
+  const Brush& brush = page.brush;
+  const std::string words = "stitch rows, in from the end";
+  const float wide = brush.width_of(words, Role::text, false);
+  const float height = is_large() ? 46.0f : 38.0f;
+  const float top = end.sleeve.bottom + kRuleGap + kRuleHeight + 9;
+  // At the inner side, clear of the rule stop; without words where those would reach it.
+  const bool bottom = end.is_bottom;
+  const float left = bottom ? end.sleeve.right - box_width() - 4 : end.sleeve.left + 4;
+  measure_box(page, {bottom ? "box.stitch_clear" : "box.stitch_clear_top",
+                     bottom ? Measure::stitch_clear_bottom : Measure::stitch_clear_top,
+                     area_at(left, top, box_width(), height),
+                     bottom ? "stitch rows, kept clear at the bottom end"
+                            : "stitch rows, kept clear at the top end",
+                     {0, kMostLengthUm},
+                     kThread});
+  const Ends ends = ends_of(page.bench.now(), page.bench.place());
+  const float stop = end.lying.x(bottom ? ends.bottom : ends.length - ends.top);
+  const float at = bottom ? left - 10 : left + box_width() + 10;
+  if (bottom ? at - wide < stop + 40 : at + wide > stop - 40) return;
+  brush.words({at, top + height / 2 + brush.rise(Role::text) / 2}, words,
+              {Role::text, false, kThread, bottom ? Side::right : Side::left});
 }
 
 void width_box(Page& page, const EndCloseup& end) {
@@ -133,7 +171,13 @@ void width_box(Page& page, const EndCloseup& end) {
   const Solved& now = page.bench.now();
   const Held held = held_between(now.job, now.results, page.bench.place(), Measure::width);
   const Area box = area_at(x + 10, seen.mid_y() - height / 2, end.gutter - 30, height);
-  measure_box(page, {"box.width", Measure::width, box, "width", {held.least, held.most}});
+  measure_box(page, {"box.width",
+                     Measure::width,
+                     box,
+                     "width",
+                     {held.least, held.most},
+                     kInk,
+                     {box.left, box.bottom + 38}});
   brush.words({box.left, box.bottom + 18}, "wide", {Role::second_line, false, kInk});
 }
 
@@ -143,7 +187,12 @@ void lap_words(Page& page, const EndCloseup& end) {
   const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
   const auto count = static_cast<int>(piece.sleeves.size());
   const job::Section* section = section_at(now.job, now.results, place);
-  if (count < 2 || end.lying.px(section->lap_um) < 18 || is_large()) return;
+  const float stitch =
+      end.lying.px(measured(now.job, now.results, place, Measure::stitch_in_from_edge));
+  // Between the edge and the rows: nowhere else do they touch no line. At the other end the
+  // kept-clear line would run through them.
+  if (end.is_bottom || count < 2 || std::min(stitch, end.lying.px(section->lap_um)) < 23) return;
+  if (is_large()) return;
   // A joining row that is drawn in the lap leaves no room for words there.
   const bool shared = section->side_seams == job::SideSeams::shared;
   const bool folded = section->make == job::Make::folded;
@@ -154,7 +203,7 @@ void lap_words(Page& page, const EndCloseup& end) {
     const auto& code = piece.sleeves[static_cast<std::size_t>(neighbour)].code;
     const float fold = folded && up == fold_up ? 8.0f : 0.0f;
     const float clear = shared ? end.lying.px(section->lap_um) + 2 : fold;
-    const float base = up ? end.sleeve.top + 16 + clear : end.sleeve.bottom - 6 - clear;
+    const float base = up ? end.sleeve.top + 17 + clear : end.sleeve.bottom - 6 - clear;
     page.brush.words({end.sleeve.left + 16, base}, lap + how + code,
                      {Role::second_line, false, kInk});
   };

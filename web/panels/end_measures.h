@@ -28,6 +28,8 @@ void left_over_arrow(Page& page, const EndCloseup& end);
 void shared_words(Page& page, const EndCloseup& end);
 /// From the long edges to the staple row and to the stitch row, beside the bottom end.
 void edge_boxes(Page& page, const EndCloseup& end, const Ends& ends);
+/// How far the stitch rows are kept clear, below the rule, where the staple rows are not so.
+void stitch_end_box(Page& page, const EndCloseup& end);
 /// From edge to edge, beside the top end.
 void width_box(Page& page, const EndCloseup& end);
 /// Which neighbour lies over, which under.

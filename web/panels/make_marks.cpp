@@ -39,6 +39,18 @@ void round_end(const Brush& brush, float x, float y, float apart, float outward)
 
 }  // namespace
 
+MakeLine make_line(const job::Section& section, const solve::Sleeve& sleeve, const Lying& lying) {
+  const bool sewn_left = section.sewn_side.value_or(job::Side::right) == job::Side::left;
+  const Um width = sleeve.width_um;
+  if (section.make == job::Make::round) {
+    const Um flange = section.flange_um.value_or(0);
+    return {lying.y(sewn_left ? flange : width - flange), inward_at(lying, sewn_left ? 0 : width)};
+  }
+  const Um across = sewn_left ? width : 0;
+  const float inward = inward_at(lying, across);
+  return {lying.y(across) + inward * kFoldApart, inward};
+}
+
 void fold_line(const Brush& brush, float left, float right, float y, float inward, float apart) {
   for (const float at : {y, y + inward * apart}) {
     brush.line({left, at}, {right, at}, kSheetEdge, 2);
@@ -58,11 +70,9 @@ void draw_make(Page& page, const LyingSleeve& drawn, bool with_words) {
   const float right = std::min(drawn.window.right, last);
   if (section.make == job::Make::round) {
     const Um flange = section.flange_um.value_or(0);
-    const Um across = sewn_left ? flange : width - flange;
-    const float y = lying.y(across);
+    const auto [y, inward] = make_line(section, drawn.sleeve, lying);
     brush.line({left, y}, {right, y}, kSheetEdge, drawn.is_small ? 1.2f : 2.0f);
-    const float to_edge = -inward_at(lying, sewn_left ? width : 0);
-    if (with_words) name_line(page, drawn.window, y, to_edge, "flange " + exact_mm_text(flange));
+    if (with_words) name_line(page, drawn.window, y, -inward, "flange " + exact_mm_text(flange));
     return;
   }
   const Um across = sewn_left ? width : 0;

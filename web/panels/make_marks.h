@@ -19,6 +19,14 @@ struct LyingSleeve {
 /// where the flange of a round one ends. Nothing on two leaves. `with_words` names them.
 void draw_make(Page& page, const LyingSleeve& drawn, bool with_words);
 
+/// Where the line stands that a folded or round sleeve shows on a close-up, and which way on the
+/// screen its figure grows (1 downwards, -1 upwards).
+struct MakeLine {
+  float y = 0;
+  float inward = 1;
+};
+MakeLine make_line(const job::Section& section, const solve::Sleeve& sleeve, const Lying& lying);
+
 /// A folded edge at height `y` from `left` to `right`: the sheet turns round on itself, so that a
 /// second line runs beside it on the sleeve's side (`inward` 1 downwards, -1 upwards).
 void fold_line(const Brush& brush, float left, float right, float y, float inward, float apart);

@@ -42,7 +42,13 @@ void measure_box(Page& page, const MeasureBox& box) {
   look.colour = box.colour;
   const Solved* before = bench.before();
   if (before != nullptr && held_within(before->results, place) == place) {
-    look.is_changed = measured(before->job, before->results, place, box.measure) != um;
+    const Um was = measured(before->job, before->results, place, box.measure);
+    look.is_changed = was != um;
+    const std::string words = "was " + box_text(was);
+    const bool fits = page.brush.width_of(words, Role::second_line, false) <= box.was_room;
+    if (look.is_changed && box.was.y > 0 && fits) {
+      page.brush.words(box.was, words, {Role::second_line, false, kSoft});
+    }
   }
   const auto kept = length_box(page.brush, page.hand, page.state.open_box, box.id, box.area, look);
   if (!kept) return;
@@ -98,16 +104,21 @@ void figure_on_bench(Page& page, const FigureOnBench& figure) {
 
 namespace {
 
-/// The sentence in full where it fits, else its shorter words.
-void fit(const Brush& brush, float room, Headline* line) {
+float width_of(const Brush& brush, const Headline& line) {
   float width = 0;
-  for (const HeadlinePart& part : line->parts) {
+  for (const HeadlinePart& part : line.parts) {
     width += brush.width_of(part.words, part.large ? Role::headline : Role::verb, part.large);
   }
-  if (width <= room) return;
+  return width;
+}
+
+/// The sentence in full where it fits, else its shorter words, and of those as many as fit.
+void fit(const Brush& brush, float room, Headline* line) {
+  if (width_of(brush, *line) <= room) return;
   for (HeadlinePart& part : line->parts) {
     if (!part.short_words.empty()) part.words = part.short_words;
   }
+  while (line->parts.size() > 1 && width_of(brush, *line) > room) line->parts.pop_back();
 }
 
 }  // namespace

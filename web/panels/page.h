@@ -136,6 +136,8 @@ struct MeasureBox {
   std::string name;
   Limits limits;
   Colour colour = kInk;
+  Spot was{};             ///< base line of "was 22.0" where it changed; none at the corner
+  float was_room = 1e6f;  ///< left out where it is wider
 };
 void measure_box(Page& page, const MeasureBox& box);
 

@@ -134,7 +134,8 @@ void move_by_keys(Page& page, const PullHandle& handle) {
 }
 
 /// The small slip beside the hand: the figure, and why it goes no further.
-void slip_at(Page& page, Spot at, const std::string& figure, const std::string& reason) {
+void slip_at(Page& page, Spot at, bool is_upright, const std::string& figure,
+             const std::string& reason) {
   const Brush& brush = page.brush;
   constexpr float kMostWide = 280;
   constexpr float kInside = 10;
@@ -147,9 +148,12 @@ void slip_at(Page& page, Spot at, const std::string& figure, const std::string& 
   const float high =
       first + 2 * kInside +
       (reason.empty() ? -8 : brush.pitch(Role::text) * static_cast<float>(lines.size()));
-  const float apart = page.layout.is_compact ? 54.0f : 26.0f;
+  // A finger hides what is below it; what moves level must not lie under the slip.
+  const bool compact = page.layout.is_compact;
+  const float apart = !is_upright ? (compact ? 54.0f : 26.0f) : (compact ? 12.0f : 8.0f);
+  const float beside = compact ? 44.0f : 24.0f;
   const float most = page.layout.middle.right - wide - 2 * kInside - 8;
-  const float left = std::clamp(at.x + 20, 8.0f, std::max(most, 8.0f));
+  const float left = std::clamp(at.x + beside, 8.0f, std::max(most, 8.0f));
   const float top = at.y - apart - high > 8 ? at.y - apart - high : at.y + apart;
   const Area slip = area_at(left, top, wide + 2 * kInside + 4, high);
   brush.fill({slip.left + kPaperEdge, slip.top + kPaperEdge, slip.right + kPaperEdge,
@@ -174,14 +178,18 @@ void draw_slip(Page& page, const PullHandle& handle, bool is_held) {
   const bool resists = !state.reason.empty() && state.reason_of == handle.id;
   if (!is_held && !resists) return;
   std::string figure;
-  if (handle.refuses.empty()) {
+  // A rule stop hangs on the line that its box stands at: there the figure is read.
+  const bool has_box = !is_empty(handle.block);
+  if (has_box && !resists) return;
+  if (handle.refuses.empty() && !has_box) {
     const Solved& now = page.bench.now();
     figure = box_text(measured(now.job, now.results, handle.place, handle.measure));
   }
   if (is_held && !page.bench.is_moving() && !resists) return;
   const Area area = noted(handle, 0);
   const Spot at = is_held ? page.hand.at() : Spot{area.mid_x(), area.mid_y()};
-  slip_at(page, at, figure, resists ? state.reason : std::string());
+  slip_at(page, at, handle.axis == PullAxis::upright, figure,
+          resists ? state.reason : std::string());
 }
 
 /// Under the pointer a line that is not drawn for itself shows that it can be taken.
@@ -219,7 +227,8 @@ void pull_handle(Page& page, PullHandle handle) {
   const PullState& state = page.state.pulling;
   const Um um = measured(now.job, now.results, handle.place, handle.measure);
   Um was = um;
-  if (before != nullptr && is_same_thing(before->results, now.results, handle.place)) {
+  if (handle.refuses.empty() && before != nullptr &&
+      is_same_thing(before->results, now.results, handle.place)) {
     was = measured(before->job, before->results, handle.place, handle.measure);
   }
   const Area& line = handle.line;
@@ -233,7 +242,7 @@ void pull_handle(Page& page, PullHandle handle) {
   const bool moves = page.bench.is_moving() && was != um && !state.id.empty();
   if (moves)
     brush.dashes({line.left, line.top}, {line.right, line.bottom}, kPen, 3, 9, 5);
-  else if (was != um || handle.always)
+  else if (handle.always)
     brush.line({line.left, line.top}, {line.right, line.bottom}, kPen, 2);
   page.state.pulling.handles.push_back(std::move(handle));
 }

@@ -22,9 +22,9 @@ struct PullHandle {
   int sign = 1;  ///< +1: the figure grows towards the right, or downwards; -1 the other way
   double px_per_mm = 1;
   Area line;            ///< as it is drawn, without width: in pen while it moves
-  Area block;           ///< what else can be taken hold of; empty: the line alone
+  Area block;           ///< what else can be taken hold of, and says which figure moves; or empty
   Area dots;            ///< the part of the line that shows where it was; empty: all of it
-  bool always = false;  ///< the line is drawn where nothing changed, too
+  bool always = false;  ///< the line is drawn while nothing moves, too
   bool by_tab = true;   ///< false: another handle of the same figure stands for it at the keys
   std::string refuses;  ///< why it cannot be pulled at all; empty: it can
 };

@@ -79,8 +79,9 @@ void length_arrow(Page& page, float y, float left, float right) {
     brush.arrow({left + 1, y}, {right - 1, y}, kInk, 1.8f, 8, true);
   }
   brush.words({box.right + 12, y + brush.rise(Role::text) / 2}, inside ? words : "long", {});
-  measure_box(page,
-              {"box.length", Measure::length, box, "length", {kLeastLengthUm, kMostLengthUm}});
+  MeasureBox length{"box.length", Measure::length, box, "length", {kLeastLengthUm, kMostLengthUm}};
+  if (inside) length.was = {box.left - 96, y + brush.rise(Role::second_line) + 7};
+  measure_box(page, length);
 }
 
 /// The length without its arrow, where there is no room for one; gives the right edge.
@@ -153,6 +154,7 @@ void sleeve_panel(Page& page) {
   lying_words(page, strip.sheet, inset);
   draw_end(page, bottom);
   draw_end(page, top);
+  strip_grip(page, strip);
   pull_handles(page);
   how_slip(page, how);
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "web/panels/lying_marks.h"
 #include "web/panels/make_marks.h"
@@ -9,22 +10,26 @@
 namespace pouncemark::web {
 
 WholeStrip strip_in(const Page& page, const Area& area) {
-  const Solved& now = page.bench.now();
+  // While something is pulled the strip keeps its scale: the hand stays on the thing.
   const Place place = page.bench.place();
-  const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
-  const Um width = piece.sleeves[static_cast<std::size_t>(place.sleeve)].width_um;
-  const double length_mm = from_um(std::max<Um>(piece.length_um, 1));
-  const double width_mm = from_um(std::max<Um>(width, 1));
+  const auto size = [place](const Solved& solved, Measure measure) {
+    return measured(solved.job, solved.results, place, measure);
+  };
+  const Solved& rest = page.bench.at_rest();
+  const double length_mm = from_um(std::max<Um>(size(rest, Measure::length), 1));
+  const double width_mm = from_um(std::max<Um>(size(rest, Measure::width), 1));
+  const Solved& now = page.bench.now();
   WholeStrip strip;
   strip.lying.px_per_mm = std::min(static_cast<double>(area.width()) / length_mm,
                                    static_cast<double>(area.height()) / width_mm);
-  strip.lying.width_um = width;
+  strip.lying.width_um = size(now, Measure::width);
   strip.lying.face_down = page.state.is_face_down;
-  const float wide = strip.lying.px(piece.length_um);
+  const auto wide = static_cast<float>(length_mm * strip.lying.px_per_mm);
   const float left = area.left + (area.width() - wide) / 2;
   strip.lying.left_px = static_cast<double>(left);
   strip.lying.top_px = static_cast<double>(area.top);
-  strip.sheet = area_at(left, area.top, wide, strip.lying.px(width));
+  strip.sheet = area_at(left, area.top, strip.lying.px(size(now, Measure::length)),
+                        strip.lying.px(strip.lying.width_um));
   return strip;
 }
 
@@ -79,6 +84,19 @@ void draw_strip(Page& page, const WholeStrip& strip) {
       draw_row(page, part, *row, row_look);
     }
   }
+}
+
+void strip_grip(Page& page, const WholeStrip& strip) {
+  const Area& sheet = strip.sheet;
+  PullHandle handle;
+  handle.id = "strip_end";
+  handle.words = "top end, length of the sleeve";
+  handle.place = page.bench.place();
+  handle.measure = Measure::length;
+  handle.px_per_mm = strip.lying.px_per_mm;
+  handle.line = {sheet.right, sheet.top, sheet.right, sheet.bottom};
+  handle.by_tab = false;
+  pull_handle(page, std::move(handle));
 }
 
 Area end_frame(const WholeStrip& strip, Um from, Um to) {

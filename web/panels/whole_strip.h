@@ -13,6 +13,9 @@ struct WholeStrip {
 WholeStrip strip_in(const Page& page, const Area& area);
 void draw_strip(Page& page, const WholeStrip& strip);
 
+/// The end of the strip, to be pulled: the sleeve's length.
+void strip_grip(Page& page, const WholeStrip& strip);
+
 /// The frame on the strip around the end that stands below as a close-up.
 Area end_frame(const WholeStrip& strip, Um from, Um to);
 /// The lighter ground that opens from the frame to the close-up.
