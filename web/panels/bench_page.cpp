@@ -156,6 +156,8 @@ void BenchPage::draw(float width, float height, float ratio) {
 
 void BenchPage::draw_stage(Page& page) {
   stage_panel(page);
+  const bool is_failed = bench_.failed_open().has_value();
+  hand_.set_covered(is_failed || state_.actions.is_open);
   if (state_.stage == Stage::make) {
     const Place place = bench_.place();
     const Solved& now = bench_.now();
@@ -177,7 +179,9 @@ void BenchPage::draw_stage(Page& page) {
   } else {
     later_stage_panel(page);
   }
+  hand_.set_covered(is_failed);
   bar_panel(page);
+  actions_panel(page);
 }
 
 void BenchPage::mirror(std::string_view id, std::string_view words) {

@@ -37,6 +37,12 @@ struct HowSlip {
   std::vector<Asked> asked;
 };
 
+/// The list of actions: whether it lies on the bench, and the first row shown.
+struct ActionsSlip {
+  bool is_open = false;
+  std::size_t first = 0;
+};
+
 /// What the page itself remembers: which stage is open, what is half typed. Nothing of the job.
 struct PageState {
   bool is_on_start = true;
@@ -46,6 +52,7 @@ struct PageState {
   bool is_face_down = false;
   bool shows_keys = false;  ///< the list of keys lies over everything
   HowSlip how;
+  ActionsSlip actions;
   bool shows_all_follows = false;  ///< the slip drawn over the bench where there is only a tray
   PullState pulling;
   std::size_t first_follow = 0;  ///< first line shown of a slip too long for its column
@@ -85,6 +92,7 @@ struct Page {
 void start_panel(Page& page);
 void stage_panel(Page& page);
 void bar_panel(Page& page);
+void actions_panel(Page& page);
 void sleeve_panel(Page& page);
 void section_panel(Page& page);
 void backed_panel(Page& page);
@@ -93,6 +101,9 @@ void later_stage_panel(Page& page);
 void empty_panel(Page& page);
 void follows_panel(Page& page);
 void failed_open_panel(Page& page);
+
+/// Opens the list of actions over the bench, or puts it away.
+void open_or_close_actions(Page& page);
 
 /// Hands the job over as a file and says so.
 void save_job_file(Bench& bench);

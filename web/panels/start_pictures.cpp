@@ -95,13 +95,14 @@ void docket(Page& page, const Area& area) {
     brush.end_window();
     return;
   }
-  const Touch touch = page.hand.touch("door.back", card, "back to the bench");
+  const Touch touch = page.hand.touch("door.back", card, "Go on with " + page.bench.now().job.name);
   if (touch.over) brush.outline(corners, kInk, 3, true);
   if (touch.clicked) page.later([&state = page.state] { state.is_on_start = false; });
   const job::Job& job = page.bench.now().job;
-  brush.words({left, card.top + 34}, "on the bench: press to go back",
-              {Role::second_line, false, kInk});
-  brush.words({left, card.top + 66}, job.name, {Role::figure, true, kInk});
+  brush.words({left, card.top + 34}, "Press to go on with", {Role::second_line, false, kInk});
+  brush.words({left, card.top + 66},
+              cut_short(brush, job.name, card.width() - 40, Role::figure, true),
+              {Role::figure, true, kInk});
   const auto many = [](std::size_t count, const char* one, const char* more) {
     return std::to_string(count) + (count == 1 ? one : more);
   };
@@ -109,7 +110,12 @@ void docket(Page& page, const Area& area) {
               many(job.sections.size(), " section, ", " sections, ") +
                   many(job.panels.size(), " panel", " panels"),
               {});
-  brush.words({left, card.top + 116}, page.bench.kept_words(), {});
+  std::string kept;
+  for (const std::string& line : page.bench.kept_lines(true)) {
+    kept += (kept.empty() ? "" : ", ") + line;
+  }
+  brush.words({left, card.top + 116}, cut_short(brush, kept, card.width() - 40, Role::text, false),
+              {});
   brush.end_window();
 }
 

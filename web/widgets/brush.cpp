@@ -199,6 +199,20 @@ void Brush::start_window(const Area& area) const {
 
 void Brush::end_window() const { list_->PopClipRect(); }
 
+std::string cut_short(const Brush& brush, std::string_view words, float width, Role role,
+                      bool bold) {
+  if (brush.width_of(words, role, bold) <= width) return std::string(words);
+  constexpr const char* kDots = "\xE2\x80\xA6";
+  std::string cut(words);
+  do {
+    // A sign may be several bytes: those that go on with one begin with the bits 10.
+    while (!cut.empty() && (static_cast<unsigned char>(cut.back()) & 0xC0u) == 0x80) cut.pop_back();
+    if (cut.empty()) break;
+    cut.pop_back();
+  } while (brush.width_of(cut + kDots, role, bold) > width);
+  return cut + kDots;
+}
+
 std::vector<std::string> broken(const Brush& brush, std::string_view words, float width, Role role,
                                 bool bold) {
   std::vector<std::string> lines;

@@ -76,6 +76,10 @@ class Brush {
   SetWords* noted_;
 };
 
+/// The words as far as they fit into a width, with dots where they go on.
+std::string cut_short(const Brush& brush, std::string_view words, float width, Role role,
+                      bool bold);
+
 /// The lines that words break into at a width.
 std::vector<std::string> broken(const Brush& brush, std::string_view words, float width, Role role,
                                 bool bold);

@@ -65,6 +65,10 @@ void Hand::begin_frame(float ratio, KeyPlaces places) {
   is_typing_ = is_typing_next_;
   is_typing_next_ = false;
   read_keys(places);
+  // Fine steps of a pad add up to whole ones.
+  if (!ctrl_) wheel_rest_ += io.MouseWheel;
+  wheel_ = static_cast<int>(wheel_rest_);
+  wheel_rest_ -= static_cast<float>(wheel_);
   if (pressed_) ring_ = false;
   has_ring_ = false;
   places_.clear();

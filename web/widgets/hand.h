@@ -85,6 +85,8 @@ class Hand {
   int step() const;
   int arrow_right() const;  ///< +1 where what is held by its grip is to go right, −1 left, else 0
   int arrow_up() const;     ///< +1 up, −1 down, else 0
+  /// Whole steps of the wheel in this frame, positive towards the top.
+  int wheel() const { return wheel_; }
   bool is_typing() const { return is_typing_; }
   void set_typing(bool typing) { is_typing_next_ = typing; }
 
@@ -119,6 +121,8 @@ class Hand {
   std::vector<Asked> asked_;
   KeyPlaces key_places_ = kOnStart;
   KeyPlaces focus_place_ = kElsewhere;
+  int wheel_ = 0;
+  float wheel_rest_ = 0;
   bool is_typing_ = false;
   bool is_typing_next_ = false;
   bool covered_ = false;
