@@ -102,6 +102,7 @@ async function writeDatabase(copy) {
 // ---- The two files ------------------------------------------------------------------------------
 
 let goodSlot = SLOTS[1]; // holds the newest copy of the two: the other is written next
+const slotFiles = new Map(); // by name; every step saved is one wait less behind a frame
 
 async function readSlot(name) {
   try {
@@ -115,14 +116,19 @@ async function readSlot(name) {
 
 async function writeSlot(copy) {
   const slot = SLOTS.find((name) => name !== goodSlot);
-  const folder = await navigator.storage.getDirectory();
-  const file = await folder.getFileHandle(slot, {create: true});
-  const writing = await file.createWritable();
+  let writing;
   try {
-    await writing.write(copy);
+    if (!slotFiles.has(slot)) {
+      const folder = await navigator.storage.getDirectory();
+      slotFiles.set(slot, await folder.getFileHandle(slot, {create: true}));
+    }
+    writing = await slotFiles.get(slot).createWritable();
+    // The end waits for the bytes by itself, and fails with them.
+    writing.write(copy).catch(() => {});
     await writing.close();
   } catch (error) {
-    writing.abort().catch(() => {});
+    slotFiles.delete(slot);
+    writing?.abort().catch(() => {});
     throw error;
   }
   goodSlot = slot;
@@ -179,7 +185,7 @@ const pause = (ms, ...what) => new Promise((done) => { setTimeout(done, ms, ...w
 function tellNotKept(why) {
   if (!isOpen()) return;
   withWords(why, (address) => Module._pm_record_not_kept(address));
-  Pm.request();
+  Pm.request(1);
 }
 
 /** Why copies were not written, in a few words; empty when both were. */
@@ -225,7 +231,7 @@ async function writeWaiting() {
     }
     retryMs = FIRST_RETRY_MS;
     if (isOpen()) Module._pm_record_kept(held.number);
-    Pm.request();
+    Pm.request(1);
   }
   isWriting = false;
 }
