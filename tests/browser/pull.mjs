@@ -201,6 +201,20 @@ await checks.withBench({}, async (bench) => {
 });
 
 await checks.withBench({}, async (bench) => {
+  await bench.press('door.sleeve');
+  for (const [answer, grip, by, member] of [
+    ['leaves.folded', 'fold', [0, 6], 'fold_radius_mm'],
+    ['leaves.round', 'flange', [0, -12], 'flange_mm']]) {
+    await bench.press('how');
+    await bench.press(answer);
+    await bench.press('how.close');
+    await pulls(bench, grip, by, member, (job) => job.sections[0][member]);
+  }
+  await resists(bench, 'flange', [0, 80], /: a round sleeve is sewn in its flange only$/,
+    (job) => job.sections[0].flange_mm, 26);
+});
+
+await checks.withBench({}, async (bench) => {
   await openJob(bench, 'harbour-ledger');
   await bench.press('sleeve.1-05');
   const change = (job) => job.sections[0].changes?.['1-05'];
@@ -231,6 +245,11 @@ await checks.withBench({}, async (bench) => {
     (job) => panel(job).panel_in_mm, 16);
   await resists(bench, 'row.bottom', [900, 0], /no room for a row$/,
     (job) => panel(job).panel_in_mm, 345);
+  await bench.press('how');
+  await bench.press('corners.stop_short');
+  await bench.press('how.close');
+  await pulls(bench, 'corner.top', [0, 14], 'corner of a row',
+    (job) => panel(job).corner_clear_mm);
 });
 
 await checks.withBench(TABLET, async (bench) => {
