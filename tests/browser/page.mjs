@@ -9,12 +9,12 @@ import {fileURLToPath} from 'node:url';
 import {chromium} from 'playwright-core';
 
 const ROOT = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
-const BROWSER = process.env.POUNCEMARK_BROWSER ?? '/usr/bin/chromium';
+export const BROWSER = process.env.POUNCEMARK_BROWSER ?? '/usr/bin/chromium';
 const PAGE = path.resolve(process.env.POUNCEMARK_PAGE ?? path.join(ROOT, 'build/web-release/page'));
 const REST_MS = 20000;
 
 // Software drawing, and nothing of the browser's own on the network.
-const BROWSER_WORDS = [
+export const BROWSER_WORDS = [
   '--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--ignore-gpu-blocklist',
   '--disable-quic', '--no-first-run', '--disable-background-networking',
   '--disable-component-update', '--disable-sync',
