@@ -88,7 +88,7 @@ foreach(file ${sources})
     only_in(${file} "#include <nlohmann/" "^engine/job/[^/]*\\.cpp$|^engine/output/figures_json\\.cpp$"
             "JSON is read and written in engine/job and engine/output/figures_json.cpp only")
     only_in(${file} "#include <emscripten|EM_JS|EM_ASM|EMSCRIPTEN_KEEPALIVE"
-            "^web/host/host_(browser|worker)\\.cpp$" "the browser is known to web/host only")
+            "^web/host/host_(browser|printer|worker)\\.cpp$" "the browser is known to web/host only")
     only_in(${file} "#include <(GLES|GL/)" "^web/scene/[^/]*\\.cpp$"
             "pictures are drawn in web/scene/*.cpp only")
   endif()

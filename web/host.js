@@ -6,6 +6,7 @@ import {listenForFiles, pageFiles} from './beside.js';
 import {Pm, bench, element, encoder, moments, pretendSize, takeSize, watchSize, withBytes, wordsAt}
   from './frames.js';
 import {listenToHands} from './hands.js';
+import './printer.js';
 import {foundRecord} from './store.js';
 
 /* global Module */
@@ -162,7 +163,10 @@ globalThis.Module = {
   instantiateWasm(imports, done) {
     const latest = new Promise((wake) => { setTimeout(wake, LATEST_RECORD_MS); });
     Promise.all([fetchAll(imports), Promise.race([foundRecord, latest])])
-      .then(([{instance, module}]) => done(instance, module)).catch(stopped);
+      .then(([{instance, module}]) => {
+        Pm.program = module;
+        done(instance, module);
+      }).catch(stopped);
     return {};
   },
   postRun: [started],

@@ -5,6 +5,7 @@
 
 #include "engine/base/number_text.h"
 #include "engine/sheets/full_face.h"
+#include "engine/sheets/row_groups.h"
 #include "engine/sheets/tick_list.h"
 
 namespace pouncemark::output {
@@ -76,6 +77,12 @@ solve::Sum full_face_sum(const FullFacePages& pages, const sheets::Paper& paper,
                exact_mm_text(paper.length_um) + ", border 10, pages share " +
                exact_mm_text(pages.cut.across.overlap_um);
   return sum;
+}
+
+SharedLists tick_list_rows(const solve::Results& results, const solve::Piece& piece) {
+  const sheets::Rows rows = sheets::guide_point_rows(results, piece);
+  return {static_cast<std::int64_t>(rows.size()),
+          static_cast<std::int64_t>(sheets::groups_of_equal_rows(piece, rows).size())};
 }
 
 Result<bool> few_enough_points(const solve::Results& results, const solve::Piece& piece) {

@@ -44,6 +44,14 @@ Result<bool> few_enough_points(const solve::Results& results, const solve::Piece
 /// Pages of the grid of one piece on a paper ("A4"), those left out counted too.
 Result<std::int64_t> full_face_pages(const solve::Piece& piece, const std::string& paper);
 
+/// How many rows of guide points a piece has, and how many lists serve them on a tick list: equal
+/// rows share one.
+struct SharedLists {
+  std::int64_t rows = 0;
+  std::int64_t lists = 0;
+};
+SharedLists tick_list_rows(const solve::Results& results, const solve::Piece& piece);
+
 /// Pages the tick list of one piece (index into Results::pieces) takes on a paper. Problems:
 /// paper_unknown, paper_too_small, row_too_many_points.
 Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& results, int piece,

@@ -24,6 +24,8 @@ constexpr Um kBarAlong = 160'000;
 constexpr Um kLeastBar = 20'000;
 constexpr Um kTitleHigh = 42'000;
 constexpr Um kBarThick = 3'000;
+/// Lines of the title never come closer, however little room a small sheet leaves.
+constexpr Um kLeastPitch = 2'500;
 
 /// A corner of the paper and which way words read from it: 0 to the right, 1 upwards.
 struct Stand {
@@ -90,11 +92,11 @@ void add_on_ground(drawing::Text text, drawing::Drawing* picture) {
 
 /// Page number large, and beside it what this paper is. `high` is the room it may take.
 void add_title(const PageView& view, const Stand& stand, Um high, drawing::Drawing* picture) {
-  const Um big = std::min<Um>(44'000, high * 5 / 4);
+  const Um big = std::clamp<Um>(high * 5 / 4, kLeastPitch * 4, 44'000);
   const std::string number = std::to_string(view.page.number);
   const Um number_long = big * 13 / 20 * static_cast<Um>(number.size()) + 6'000;
   const std::vector<std::string> lines = title_lines(view);
-  const Um pitch = std::min<Um>(high / static_cast<Um>(lines.size()), 6'000);
+  const Um pitch = std::clamp<Um>(high / static_cast<Um>(lines.size()), kLeastPitch, 6'000);
   const Um size = pitch * 10 / 14;
   drawing::Text figure = words_on(stand, 0, high / 2 - big * 7 / 20, number);
   figure.size_um = big;

@@ -3,15 +3,17 @@
 // printed and a picture of each size of window go to build/print/.
 import assert from 'node:assert/strict';
 import {execFileSync} from 'node:child_process';
-import {mkdirSync} from 'node:fs';
+import {createHash} from 'node:crypto';
+import {mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync} from 'node:fs';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 
-import {Checks} from './page.mjs';
+import {Checks, pause, until} from './page.mjs';
 
 const ROOT = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const OUT = path.join(ROOT, 'build/print');
 const MM = 25.4 / 72;
+rmSync(OUT, {recursive: true, force: true});
 mkdirSync(OUT, {recursive: true});
 
 const checks = new Checks();
@@ -63,15 +65,79 @@ async function boxWords(bench) {
 }
 
 const clipboard = {context: {permissions: ['clipboard-read', 'clipboard-write']}};
+const sha256 = (bytes) => createHash('sha256').update(bytes).digest('hex');
+const linesOf = async (bench) =>
+  [...(await bench.places()).keys()].filter((name) => name.startsWith('guide.'));
+
+/** Ticks these guides and no other. */
+async function only(bench, ...keys) {
+  await bench.press('guides.none');
+  for (const key of keys) await bench.press(`tick.${key}`);
+}
+
+/** Prints one guide and gives its file. */
+async function printed(bench, key) {
+  await only(bench, key);
+  return bench.downloaded('print.go', OUT);
+}
+
+/** What the program of the command line makes of a demo job: by name, its bytes. */
+function byTheProgram(job, guide, ...words) {
+  const folder = mkdtempSync(path.join(OUT, 'program-'));
+  execFileSync(process.execPath, ['--no-experimental-fetch',
+    path.join(ROOT, 'build/web-release/pouncemark.js'), 'print',
+    path.join(ROOT, `demo-jobs/${job}.json`), '--guide', guide, ...words, '--out', folder],
+  {stdio: ['ignore', 'ignore', 'pipe']});
+  return new Map(readdirSync(folder).map((name) => [name, readFileSync(path.join(folder, name))]));
+}
+
+/** Keeps every file the page makes a blob of, by its address. */
+const keepBlobs = (page) => page.addInitScript(() => {
+  globalThis.blobs = new Map();
+  const make = URL.createObjectURL.bind(URL);
+  URL.createObjectURL = (blob) => {
+    const address = make(blob);
+    globalThis.blobs.set(address, blob);
+    return address;
+  };
+});
+
+/** The bytes the viewer shows, by the address it was given. */
+async function shownBytes(bench) {
+  const shown = await bench.page.evaluate(async () => {
+    const [address] = document.getElementById('viewer').src.split('#');
+    return [...new Uint8Array(await globalThis.blobs.get(address).arrayBuffer())];
+  });
+  return Buffer.from(shown);
+}
+
+/** Notes from now on how long the page at most keeps a timer waiting. */
+function watchGaps(bench) {
+  return bench.page.evaluate(() => {
+    const gaps = {last: performance.now(), longest: 0};
+    globalThis.gaps = gaps;
+    setInterval(() => {
+      const now = performance.now();
+      gaps.longest = Math.max(gaps.longest, now - gaps.last);
+      gaps.last = now;
+    }, 4);
+  });
+}
+const longestGap = (bench) => bench.page.evaluate(() => Math.round(globalThis.gaps.longest));
+
+const isThere = async (bench, name) => (await bench.places()).has(name);
+const viewerPage = (bench) => bench.page.evaluate(() =>
+  document.getElementById('viewer')?.src.match(/#page=(\d+)/)[1] ?? null);
 
 await checks.withBench(clipboard, async (bench) => {
   await bench.press('door.sleeve');
   const job = await bench.job();
   await bench.press('stage.print');
-  await check('it begins with A4: page 0, seven pages of the sleeve, its tick list', async () => {
-    const [, list] = (await says(bench, 'print.tick_list')).match(/tick list: (\d+) pages?$/i);
-    assert.equal(await says(bench, 'sheets'), `${1 + 7 + Number(list)} sheets of A4`);
-    assert.match(await says(bench, 'print.full_face'), /full-face.*: 7 pages$/i);
+  await check('it begins with A4: page 0 and seven pages of the sleeve are ticked', async () => {
+    assert.equal(await says(bench, 'sheets'), '8 sheets of A4');
+    assert.match(await says(bench, 'guide.full_face.1'), /^Full-face, section 1, .*: 7 pages$/);
+    assert.match(await says(bench, 'tick.full_face.1'), /, ticked$/);
+    assert.match(await says(bench, 'tick.tick_list.1'), /, not ticked$/);
     assert.equal(await says(bench, 'page_zero'), 'Page 0, 180 across, 200 along, on A4');
   });
   await check('199.2 of 200 is short 0.4 %, 180 as it stands is true: the printer is proved',
@@ -82,12 +148,13 @@ await checks.withBench(clipboard, async (bench) => {
       await bench.key('Enter');
       assert.equal(await says(bench, 'said.across'), 'true');
       assert.match(await says(bench, 'printer'), /^Your printer is short 0\.4 %: 9\.6 on a row of 2400/);
+      assert.equal(await says(bench, 'sheets'), '7 sheets of A4');
     });
   await check('Letter: another count of pages, the bars are forgotten and the bar says so',
     async () => {
       await bench.press('paper.letter');
-      assert.match(await says(bench, 'sheets'), / sheets of Letter$/);
-      assert.match(await says(bench, 'print.full_face'), /full-face.*: 8 pages$/i);
+      assert.equal(await says(bench, 'sheets'), '9 sheets of Letter');
+      assert.match(await says(bench, 'guide.full_face.1'), /: 8 pages$/);
       assert.equal(await says(bench, 'said.along'), 'not measured');
       assert.equal(await says(bench, 'said.across'), 'not measured');
       assert.match(await says(bench, 'printer'), /Measure both bars/);
@@ -114,19 +181,21 @@ await checks.withBench(clipboard, async (bench) => {
       await bench.typeInto('box.bar_across', '194');
       assert.equal(await says(bench, 'said.across'), 'over 2 % out');
       assert.match(await says(bench, 'printer'), /Was fit to page on\?/);
-      await bench.press('print.full_face');
+      await only(bench, 'full_face.1');
+      await bench.press('print.go');
+      await until(() => says(bench, 'print.refused'), 'the refusal');
       assert.match(await says(bench, 'print.refused'), /found 194 of 200; needed 196 to 204/);
       await bench.typeInto('box.bar_across', '199.2');
       assert.equal(await says(bench, 'print.refused'), null);
     });
   await check('another size: 60cm wide, 900 long, and everything follows', async () => {
-    assert.equal((await bench.places()).has('box.paper_width'), false);
+    assert.equal(await isThere(bench, 'box.paper_width'), false);
     await bench.press('paper.other');
     assert.equal(await says(bench, 'box.paper_width'), 'paper, wide 297');
     await bench.typeInto('box.paper_width', '60cm');
     await bench.typeInto('box.paper_length', '900');
     assert.match(await says(bench, 'sheets'), / sheets of 600 × 900$/);
-    assert.match(await says(bench, 'print.full_face'), /full-face.*: 3 pages$/i);
+    assert.match(await says(bench, 'guide.full_face.1'), /: 3 pages$/);
     assert.equal(await says(bench, 'page_zero'), 'Page 0, 200 across, 200 along, on 600 × 900');
   });
   await check('a side in inches is taken as inches', async () => {
@@ -155,20 +224,126 @@ await checks.withBench(clipboard, async (bench) => {
     });
   await check('the size comes back after A4, and the job knows nothing of paper', async () => {
     await bench.press('paper.a4');
-    assert.equal((await bench.places()).has('box.paper_width'), false);
+    assert.equal(await isThere(bench, 'box.paper_width'), false);
     await bench.press('paper.other');
     assert.equal(await says(bench, 'box.paper_length'), 'paper, long 900');
     assert.equal(await bench.job(), job);
   });
 });
 
-await checks.withBench({}, async (bench) => {
+await checks.withBench({before: keepBlobs}, async (bench) => {
   await bench.press('door.small_job');
   await bench.press('stage.print');
+  await check('the guides to choose: page 0, then each of each piece, with its pages', async () => {
+    assert.deepEqual(await linesOf(bench), ['guide.test_page', 'guide.full_face.1',
+      'guide.tick_list.1', 'guide.full_face.P1', 'guide.tick_list.P1']);
+    assert.match(await says(bench, 'guide.full_face.P1'), /24 less 8 left out: 16 pages$/);
+    assert.match(await says(bench, 'guide.tick_list.1'), /26 rows share 1 list/);
+    assert.equal(await says(bench, 'sheets'), '41 sheets of A4');
+    await bench.press('guides.all');
+    assert.equal(await says(bench, 'sheets'), '43 sheets of A4');
+    await bench.press('guides.none');
+    assert.equal(await says(bench, 'sheets'), '0 sheets of A4');
+  });
+  await check('every count shows its sum', async () => {
+    await bench.press('guides.all');
+    for (const [place, sum] of [['count.full_face', '16 + 24 = 40'], ['count.tick_list', '2 × 1 = 2'],
+      ['count.guide', '(1 + 3) × (1 + 5) = 24']]) {
+      await bench.press(place);
+      assert.ok((await says(bench, 'print.sum')).includes(sum), await says(bench, 'print.sum'));
+      await bench.press(place);
+      assert.equal(await says(bench, 'print.sum'), null);
+    }
+  });
+  await check('the map has each page of the grid at its place and says which are left out',
+    async () => {
+      await bench.press('guide.full_face.P1');
+      const places = await bench.places();
+      const cells = [...places].filter(([name]) => /^page\.\d+$/.test(name));
+      assert.equal(cells.length, 24);
+      const map = places.get('map');
+      const perMm = (map.right - map.left) / 690;
+      let out = 0;
+      for (const [name, cell] of cells) {
+        const number = Number(name.slice(5));
+        const [column, row] = [(number - 1) % 4, Math.floor((number - 1) / 4)];
+        // source: A4 less its borders goes on by 180 across and 267 along.
+        assert.ok(Math.abs(cell.left - (map.left + column * 180 * perMm)) < 0.1, name);
+        assert.ok(Math.abs(cell.bottom - (map.bottom - row * 267 * perMm)) < 0.1, name);
+        const isInner = column > 0 && column < 3 && row > 0 && row < 5;
+        assert.equal(await says(bench, name), isInner ? 'left out' : `page ${number}`);
+        out += isInner ? 1 : 0;
+      }
+      assert.equal(out, 8);
+      assert.equal(await says(bench, 'map.sides'), 'Fly side at the right: DO NOT SEW');
+    });
+  await check('printed in the worker: 3 files, byte for byte those of the program', async () => {
+    await only(bench, 'test_page', 'full_face.1', 'full_face.P1');
+    const files = new Map();
+    const take = async (download) => {
+      const file = path.join(OUT, download.suggestedFilename());
+      await download.saveAs(file);
+      files.set(path.basename(file), readFileSync(file));
+    };
+    bench.page.on('download', take);
+    await watchGaps(bench);
+    await bench.press('print.go');
+    await until(() => files.size === 3, 'three files');
+    console.log(`        longest wait of the page while printing: ${await longestGap(bench)} ms`);
+    bench.page.off('download', take);
+    const wanted = new Map([...byTheProgram('marsh-lights', 'test-page', '--paper', 'A4'),
+      ...byTheProgram('marsh-lights', 'full-face', '--paper', 'A4')]);
+    assert.deepEqual([...files.keys()].sort(), [...wanted.keys()].sort());
+    for (const [name, bytes] of wanted) assert.ok(bytes.equals(files.get(name)), name);
+    assert.equal(await says(bench, 'last_action'),
+      'Made 3 files, in your downloads. Print them at 100 %, never fit to page');
+  });
+  await check('the file itself: what is shown is what is saved, and the program\'s own', async () => {
+    await bench.press('print.look');
+    await until(() => isThere(bench, 'view'), 'the file to be shown');
+    const shown = await shownBytes(bench);
+    const file = await bench.downloaded('view.save', OUT);
+    assert.equal(path.basename(file), 'marsh-lights_panel-1_full-face_A4_front.pdf');
+    assert.ok(shown.equals(readFileSync(file)));
+    assert.ok(shown.equals(byTheProgram('marsh-lights', 'full-face', '--paper', 'A4')
+      .get(path.basename(file))));
+    assert.ok((await says(bench, 'view.sum')).startsWith(`SHA-256 ${sha256(shown).slice(0, 12)}, `));
+    assert.equal(await viewerPage(bench), '1');
+    await bench.page.screenshot({path: path.join(OUT, 'file.png')});
+  });
+  await check('pressing a page of the map shows it, one that is left out does nothing', async () => {
+    const press = async (name) => {
+      const {x, y} = await bench.place(name);
+      await bench.page.mouse.click(x, y);
+      await bench.rest();
+    };
+    // Page 8 is the sixth of the sixteen that are in the file.
+    await press('page.8');
+    assert.equal(await viewerPage(bench), '6');
+    await press('page.6');
+    assert.equal(await viewerPage(bench), '6');
+    const box = await bench.page.evaluate(() => {
+      const {left, top, right, bottom} = document.getElementById('viewer').getBoundingClientRect();
+      return [left, top, right, bottom];
+    });
+    const {left, top, right, bottom} = await bench.place('view');
+    assert.ok([left, top, right, bottom].every((side, i) => Math.abs(side - box[i]) <= 1), `${box}`);
+    await bench.press('view.close');
+    assert.equal(await viewerPage(bench), null);
+    assert.equal(await isThere(bench, 'view'), false);
+  });
+  await check('Esc puts the file away, and so does another stage', async () => {
+    for (const leave of [() => bench.key('Escape'), () => bench.press('stage.make')]) {
+      await bench.press('print.look');
+      await until(() => isThere(bench, 'view'), 'the file to be shown');
+      await leave();
+      assert.equal(await viewerPage(bench), null);
+    }
+    await bench.press('stage.print');
+  });
   await check('a full-face guide on A3 has pages of A3, the two in the middle left out', async () => {
     await bench.press('paper.a3');
-    assert.match(await says(bench, 'print.full_face.P1'), /: 10 pages$/);
-    const file = await bench.downloaded('print.full_face.P1', OUT);
+    const file = await printed(bench, 'full_face.P1');
     assert.equal(path.basename(file), 'marsh-lights_panel-1_full-face_A3_front.pdf');
     assert.equal(pagesOf(file), 10);
     assert.deepEqual(pageBoxes(file), ['297.0 x 420.0']);
@@ -177,15 +352,15 @@ await checks.withBench({}, async (bench) => {
     await bench.press('paper.other');
     await bench.typeInto('box.paper_width', '60cm');
     await bench.typeInto('box.paper_length', '900');
-    const file = await bench.downloaded('print.full_face', OUT);
+    const file = await printed(bench, 'full_face.1');
     assert.equal(path.basename(file), 'marsh-lights_section-1_full-face_600x900_front.pdf');
     assert.equal(pagesOf(file), 4);
     assert.deepEqual(pageBoxes(file), ['600.0 x 900.0']);
   });
   await check('a tick list on Letter has the distances from the datum', async () => {
     await bench.press('paper.letter');
-    const [, pages] = (await says(bench, 'print.tick_list.P1')).match(/: (\d+) pages?$/);
-    const file = await bench.downloaded('print.tick_list.P1', OUT);
+    const file = await printed(bench, 'tick_list.P1');
+    const [, pages] = (await says(bench, 'guide.tick_list.P1')).match(/: (\d+) pages?$/);
     assert.equal(path.basename(file), 'marsh-lights_panel-1_tick-list_Letter_front.pdf');
     assert.equal(pagesOf(file), Number(pages));
     assert.deepEqual(pageBoxes(file), ['215.9 x 279.4']);
@@ -193,12 +368,73 @@ await checks.withBench({}, async (bench) => {
     assert.match(read('pdftotext', '-layout', file, '-'), /(^|\D)10\s+447\.0(\D|$)/m);
     await bench.press('paper.other');
   });
-  await check('Tab walks from the paper to page 0, its bars, then the guides', async () => {
-    const places = [...(await bench.places()).keys()];
-    const order = ['paper.a4', 'paper.a3', 'paper.letter', 'paper.tabloid', 'paper.other',
-      'box.paper_width', 'box.paper_length', 'print.test_page', 'box.bar_across', 'box.bar_along',
-      'print.full_face', 'print.tick_list', 'print.full_face.P1', 'print.tick_list.P1', 'undo'];
-    assert.deepEqual(places.filter((name) => order.includes(name)), order);
+  await check('Tab walks from the paper to page 0, its bars, the guides, the map, the button',
+    async () => {
+      const places = [...(await bench.places()).keys()];
+      const order = ['paper.a4', 'paper.a3', 'paper.letter', 'paper.tabloid', 'paper.other',
+        'box.paper_width', 'box.paper_length', 'print.test_page', 'box.bar_across',
+        'box.bar_along', 'tick.full_face.1', 'guide.full_face.1', 'tick.tick_list.P1', 'map',
+        'count.full_face', 'print.go', 'undo'];
+      assert.deepEqual(places.filter((name) => order.includes(name)), order);
+    });
+  await check('0 policy violations on the page and in the worker, no mistakes', async () => {
+    assert.deepEqual(await bench.violations(), []);
+    assert.deepEqual(await bench.pm('workerViolations'), []);
+    assert.deepEqual(bench.mistakes, []);
+  });
+});
+
+await checks.withBench({}, async (bench) => {
+  const coming = bench.page.waitForEvent('filechooser', {timeout: 20000});
+  await bench.press('door.open');
+  await (await coming).setFiles(path.join(ROOT, 'demo-jobs/harbour-ledger.json'));
+  await until(async () => (await bench.job()) !== '', 'the job');
+  await bench.press('stage.print');
+  let downloads = 0;
+  bench.page.on('download', () => { downloads += 1; });
+  const told = new Set();
+  const progress = async () => {
+    const words = await says(bench, 'print.progress');
+    if (words) told.add(words);
+    return words;
+  };
+  await check('a large job begins with page 0 alone; All ticks every guide', async () => {
+    assert.equal(await says(bench, 'sheets'), '1 sheet of A4');
+    await bench.press('guides.all');
+    assert.ok(Number((await says(bench, 'sheets')).match(/^\d+/)[0]) > 490);
+  });
+  await check('stopped in the middle: nothing is saved, the bar says where it stopped', async () => {
+    const {x, y} = await bench.place('print.go');
+    await bench.page.mouse.click(x, y);
+    await until(async () => {
+      const words = await progress();
+      return words && !words.startsWith('sheet 0 ');
+    }, 'progress');
+    await bench.page.screenshot({path: path.join(OUT, 'progress.png')});
+    const ms = await bench.page.evaluate(() => {
+      const from = performance.now();
+      globalThis.Pm.stopPrinting();
+      return performance.now() - from;
+    });
+    await bench.press('print.stop');
+    console.log(`        seen: ${[...told].join(', ')}; stopped in ${ms.toFixed(1)} ms`);
+    assert.ok(ms < 100);
+    assert.match(await says(bench, 'last_action'),
+      /^Stopped printing at sheet \d+ of \d+\. Nothing was saved$/);
+    assert.equal(await says(bench, 'print.progress'), null);
+    await pause(700);
+    assert.equal(downloads, 0);
+  });
+  await check('a worker that does not come is said, and trying again prints', async () => {
+    await bench.page.route('**/worker.js', (route) => route.abort());
+    await only(bench, 'test_page');
+    await bench.press('print.go');
+    await until(() => says(bench, 'print.refused'), 'the sentence');
+    assert.match(await says(bench, 'print.refused'), /^Printing has stopped.*Nothing was saved\.$/);
+    await bench.page.unroute('**/worker.js');
+    const file = await bench.downloaded('print.again', OUT);
+    assert.equal(path.basename(file), 'harbour-ledger_test-page_A4.pdf');
+    assert.equal(await says(bench, 'print.refused'), null);
   });
 });
 
@@ -248,17 +484,18 @@ for (const [size, least] of [['normal', 38], ['large', 48]]) {
       const canGoOn = async () =>
         (await targets(bench)).some(({name}) => name === 'guides.further');
       const has = async (name) => (await bench.places()).has(name);
-      assert.ok(await has('print.full_face'));
+      if (await has('part.guides')) await bench.press('part.guides');
+      assert.ok(await has('guide.test_page'));
       await bench.press('guides.further');
-      assert.ok(!await has('print.full_face'));
+      assert.ok(!await has('guide.test_page'));
       await bench.press('guides.back');
-      assert.ok(await has('print.full_face'));
+      assert.ok(await has('guide.test_page'));
       await bench.page.setViewportSize({width: 1920, height: 1080});
       await bench.page.waitForTimeout(150);
       let steps = 0;
       for (; steps < 30 && await canGoOn(); steps += 1) await bench.press('guides.further');
       assert.ok(steps >= 5 && steps < 30, `${steps} steps`);
-      assert.ok(await has('print.full_face.P24') && await has('print.tick_list.P24'));
+      assert.ok(await has('guide.tick_list.P24'));
     });
     await check('0 policy violations, 0 requests to anywhere else, no mistakes', async () => {
       assert.deepEqual(await bench.violations(), []);

@@ -1,21 +1,13 @@
 #include "web/model/printing.h"
 
-#include "engine/batch/built_in_faces.h"
-#include "tests/support/jobs.h"
-#include "tests/support/pdf_pages.h"
-
 #include <doctest/doctest.h>
 
-#include <cstddef>
-#include <cstdint>
 #include <string>
 #include <vector>
 
 using namespace pouncemark;
-using tests::pages_in;
 using web::bar_is_refused;
 using web::bar_words;
-using web::GuideKind;
 using web::PaperChoice;
 
 namespace {
@@ -24,13 +16,6 @@ PaperChoice on_paper(const std::string& name) {
   PaperChoice choice;
   choice.paper = *sheets::read_paper(name);
   return choice;
-}
-
-web::Printed printed(const PaperChoice& choice, web::PrintWish wish) {
-  const writers::Faces faces = batch::built_in_faces();
-  return web::printed(web::solved(tests::demo_job("marsh-lights")), choice, wish,
-                      {std::string(faces.main_regular), std::string(faces.main_bold),
-                       std::string(faces.wide_regular), std::string(faces.wide_bold)});
 }
 
 }  // namespace
@@ -89,120 +74,6 @@ TEST_CASE(
     ++ran;
   }
   CHECK(ran == 9);
-}
-
-TEST_CASE("the sheets of the small job follow the paper") {
-  struct Case {
-    const char* paper;
-    std::int64_t section;
-    std::int64_t panel;
-  };
-  // source: section 696 x 1400, panel 690 x 1420; each way ceil((piece - 10) / (paper - 30)), A4
-  // 4 x 6, Letter 4 x 6, A3 3 x 4, Tabloid 3 x 4; 600 x 900 lets pages share more: still 2 x 2. Of
-  // the panel those in the middle are left out: 2 x 4 and 1 x 2.
-  const std::vector<Case> cases = {{"A4", 24, 16},      {"Letter", 24, 16}, {"A3", 12, 10},
-                                   {"Tabloid", 12, 10}, {"600x900", 4, 4},  {"900x1500", 1, 1}};
-  const web::Solved solved = web::solved(tests::demo_job("marsh-lights"));
-  int ran = 0;
-  for (const Case& one : cases) {
-    CAPTURE(one.paper);
-    const web::SheetCounts counts = web::sheet_counts(solved, on_paper(one.paper).paper);
-    CHECK(counts.full_face == std::vector<std::int64_t>{one.section, one.panel});
-    CHECK(web::together(counts.full_face) == one.section + one.panel);
-    ++ran;
-  }
-  CHECK(ran == 6);
-}
-
-TEST_CASE("what is counted is what is printed, and page 0 comes once to the sum") {
-  struct Case {
-    const char* paper;
-    GuideKind guide;
-    std::vector<std::int64_t> web::SheetCounts::*counted;
-  };
-  const std::vector<Case> cases = {{"A4", GuideKind::full_face, &web::SheetCounts::full_face},
-                                   {"A4", GuideKind::tick_list, &web::SheetCounts::tick_list},
-                                   {"Letter", GuideKind::tick_list, &web::SheetCounts::tick_list},
-                                   {"600x900", GuideKind::full_face, &web::SheetCounts::full_face},
-                                   {"100x140", GuideKind::tick_list, &web::SheetCounts::tick_list}};
-  const web::Solved solved = web::solved(tests::demo_job("marsh-lights"));
-  int ran = 0;
-  for (const Case& one : cases) {
-    const web::SheetCounts counts = web::sheet_counts(solved, on_paper(one.paper).paper);
-    for (int piece = 0; piece < 2; ++piece) {
-      CAPTURE(one.paper);
-      const web::Printed made = printed(on_paper(one.paper), {one.guide, piece});
-      REQUIRE(made.files.size() == 1);
-      CHECK((counts.*one.counted)[static_cast<std::size_t>(piece)] ==
-            pages_in(made.files[0].bytes));
-      ++ran;
-    }
-    CHECK(web::all_sheets(counts) ==
-          1 + web::together(counts.full_face) + web::together(counts.tick_list));
-  }
-  CHECK(ran == 10);
-}
-
-TEST_CASE("smaller paper never takes fewer sheets for the tick lists") {
-  const web::Solved solved = web::solved(tests::demo_job("harbour-ledger"));
-  std::int64_t before = 0;
-  int ran = 0;
-  for (const char* paper : {"600x900", "A3", "A4", "100x140"}) {
-    CAPTURE(paper);
-    const auto counts = web::sheet_counts(solved, on_paper(paper).paper);
-    CHECK(web::together(counts.tick_list) >= before);
-    before = web::together(counts.tick_list);
-    ++ran;
-  }
-  CHECK(ran == 4);
-}
-
-TEST_CASE("guides and page 0 are printed on the paper chosen and carry its name") {
-  struct Case {
-    const char* paper;
-    web::PrintWish wish;
-    const char* name;
-    const char* page_box;  ///< points, 1/72 in
-  };
-  const std::vector<Case> cases = {
-      {"A4", {}, "marsh-lights_test-page_A4.pdf", "/MediaBox[0 0 595.2756 841.8898]"},
-      {"Letter", {}, "marsh-lights_test-page_Letter.pdf", "/MediaBox[0 0 612 792]"},
-      {"Tabloid",
-       {GuideKind::full_face, 0},
-       "marsh-lights_section-1_full-face_Tabloid_front.pdf",
-       "/MediaBox[0 0 792 1224]"},
-      {"600x900",
-       {GuideKind::full_face, 1},
-       "marsh-lights_panel-1_full-face_600x900_front.pdf",
-       "/MediaBox[0 0 1700.7874 2551.1811]"},
-      {"Letter",
-       {GuideKind::tick_list, 1},
-       "marsh-lights_panel-1_tick-list_Letter_front.pdf",
-       "/MediaBox[0 0 612 792]"}};
-  int ran = 0;
-  for (const Case& one : cases) {
-    CAPTURE(one.name);
-    const web::Printed made = printed(on_paper(one.paper), one.wish);
-    REQUIRE(made.files.size() == 1);
-    CHECK(made.files[0].name == one.name);
-    CHECK(made.files[0].bytes.find(one.page_box) != std::string::npos);
-    ++ran;
-  }
-  CHECK(ran == 5);
-}
-
-TEST_CASE(
-    "bars that are too far out refuse a guide with a sentence, page 0 is printed all the same") {
-  PaperChoice choice = on_paper("A4");
-  choice.measured = {180'000, 194'000};
-  const web::Printed guide = printed(choice, {GuideKind::full_face, 0});
-  CHECK(guide.files.empty());
-  CHECK(guide.sentence ==
-        "The bar along: the printed bar is more than 2 % out; found 194 of 200; needed 196 to 204; "
-        "print page 0 at 100 %, not fitted.");
-  CHECK(printed(choice, {}).files.size() == 1);
-  choice.measured = {180'000, 196'000};
-  CHECK(printed(choice, {GuideKind::full_face, 0}).files.size() == 1);
 }
 
 TEST_CASE("a bar more than a quarter of a per cent out is said with what it makes on a long row") {

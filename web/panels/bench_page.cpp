@@ -11,6 +11,7 @@
 #include "web/panels/how_slip.h"
 #include "web/panels/keys_panel.h"
 #include "web/panels/page.h"
+#include "web/panels/print_acts.h"
 #include "web/scene/shader_texts.h"
 
 namespace pouncemark::web {
@@ -19,7 +20,10 @@ namespace {
 /// The bench as the browser sees it: acts first, then one frame of drawing.
 class BenchPage final : public host::Guest {
  public:
-  BenchPage() : scene_(shader_texts()) { set_text(1, kept_text_size()); }
+  BenchPage() : scene_(shader_texts()), print_guest_(make_print_guest(bench_, state_)) {
+    set_text(1, kept_text_size());
+    host::set_print_guest(print_guest_.get());
+  }
 
   void draw(float width, float height, float ratio) override;
   void file_opened(std::string_view name, std::string_view bytes) override;
@@ -40,7 +44,6 @@ class BenchPage final : public host::Guest {
   void move_focus_for_keys_page();
   void ask_for_acts(Page& page);
   KeyPlaces key_places() const;
-  void count_sheets();
   void draw_stage(Page& page);
   void tell_host(const Page& page, float ratio);
   void mirror(std::string_view id, std::string_view words);
@@ -57,6 +60,7 @@ class BenchPage final : public host::Guest {
   std::int64_t sent_ = 0;  ///< number of the newest record given to the browser, and its stage
   Stage sent_stage_ = Stage::make;
   SetWords set_words_;
+  std::unique_ptr<host::PrintGuest> print_guest_;
   struct MirrorLine {
     std::string id;
     std::string words;
@@ -71,7 +75,7 @@ void BenchPage::act() {
   state_.acts.clear();
   for (const auto& one : acts) one();
   move_focus_for_keys_page();
-  count_sheets();
+  work_out_prints(bench_, state_);
   ask_how(bench_, state_.how);
   keep();
   if (!acts.empty()) host::request_frames();
@@ -102,15 +106,6 @@ void BenchPage::record_found(std::string_view record) {
 void BenchPage::record_kept(std::int64_t number) {
   const std::string now = host::moment();
   bench_.note_kept(number, now, now);
-}
-
-/// Counted where the Print stage shows them, once after each change of job or paper.
-void BenchPage::count_sheets() {
-  CountedSheets& counted = state_.counted;
-  const sheets::Paper& paper = state_.paper.paper;
-  if (state_.stage != Stage::print || !bench_.has_job()) return;
-  if (counted.turn == bench_.turn() && counted.paper == paper.name) return;
-  counted = {sheet_counts(bench_.now(), paper), bench_.turn(), paper.name};
 }
 
 void BenchPage::draw(float width, float height, float ratio) {
@@ -251,6 +246,8 @@ void BenchPage::file_opened(std::string_view name, std::string_view bytes) {
     state_.open_sum.clear();
     state_.how = {};
     state_.first_guide = 0;
+    state_.printing.ticks = {};
+    state_.printing.looked_at.clear();
   } else {
     use_signs(bench_.failed_open()->sentence);
   }
@@ -289,7 +286,10 @@ bool BenchPage::ctrl_key(int number, bool shift, bool again) {
 void BenchPage::act_on(KeyAct asked) {
   if (asked == KeyAct::open) host::choose_file();
   if (asked == KeyAct::save) save_job_file(bench_);
-  if (asked == KeyAct::print) state_.stage = Stage::print;
+  if (asked == KeyAct::print) {
+    state_.stage = Stage::print;
+    state_.printing.part = PrintPart::map;
+  }
   if (asked == KeyAct::undo) bench_.undo();
   if (asked == KeyAct::redo) bench_.redo();
   if (asked == KeyAct::list_keys) state_.shows_keys = !state_.shows_keys;

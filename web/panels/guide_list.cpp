@@ -1,156 +1,84 @@
 #include <algorithm>
-#include <array>
 
 #include "engine/base/number_text.h"
-#include "web/model/words.h"
+#include "web/panels/print_acts.h"
 #include "web/panels/print_parts.h"
 #include "web/widgets/slip.h"
-#include "web/widgets/tag.h"
 
 namespace pouncemark::web {
 namespace {
 
-/// A guide that every piece has.
-struct GuideOfPiece {
-  GuideKind kind;
-  const char* id;
-  const char* in_full;
-  const char* in_short;
-  std::vector<std::int64_t> SheetCounts::*sheets;
-};
-constexpr std::array kGuides = {
-    GuideOfPiece{GuideKind::full_face, "print.full_face", "Print the full-face guide", "Full-face",
-                 &SheetCounts::full_face},
-    GuideOfPiece{GuideKind::tick_list, "print.tick_list", "Print the tick list", "Tick list",
-                 &SheetCounts::tick_list}};
-
-/// How the lines of the list are set out: one way for all of them.
-struct LineForm {
-  bool in_full = false;      ///< the buttons say all they do
-  bool is_beside = false;    ///< the buttons stand right of the words, else under them
-  bool is_stacked = false;   ///< one button under the other
-  bool is_one_line = false;  ///< the size stands right of the name, else under it
-  float high = 0;
-  std::array<float, kGuides.size()> buttons{};
-};
-
-std::string title_of(const solve::Piece& piece) {
-  return (piece.kind == solve::PieceKind::panel ? "Panel " : "Section ") + piece.code;
-}
-
-std::string size_of(const solve::Piece& piece) {
-  return short_mm_text(piece.width_um, 1) + " " + kTimes + " " + short_mm_text(piece.length_um, 1) +
-         ", FRONT";
-}
-
-std::int64_t count_at(const std::vector<std::int64_t>& counts, std::size_t index) {
-  return index < counts.size() ? counts[index] : 0;
-}
-
-/// What its button says; pressed, a guide that cannot be made says why.
-std::string press_words(const GuideOfPiece& guide, std::int64_t count, bool in_full) {
-  const std::string words = in_full ? guide.in_full : guide.in_short;
-  return count == 0 ? words : words + ": " + counted(count, "page", "pages");
-}
-
 constexpr float kPad = 16;
-constexpr float kGap = 8;
+constexpr float kBox = 38;
 
-/// Sets the widths of the buttons for the longest count; gives their width side by side.
-float fit_buttons(const Page& page, LineForm& form) {
-  float row = -kGap;
-  for (std::size_t i = 0; i < kGuides.size(); ++i) {
-    const auto& counts = page.state.counted.sheets.*kGuides[i].sheets;
-    const auto most = std::max_element(counts.begin(), counts.end());
-    const std::int64_t count = most == counts.end() ? 0 : *most;
-    form.buttons[i] = button_width(page.brush, press_words(kGuides[i], count, form.in_full), false);
-    row += form.buttons[i] + kGap;
-  }
-  return row;
+float line_height(const Brush& brush) {
+  return std::max(2 * brush.pitch(Role::text) + 26, kBox + 16);
 }
 
-/// Widths of the names and sizes of the pieces that may be shown.
-struct WordWidths {
-  float title = 0;
-  float size = 0;
-};
-
-/// The roomiest form in which nothing meets.
-LineForm line_form(const Page& page, const WordWidths& widths, float width) {
-  const float pitch = page.brush.pitch(Role::text);
-  const float named = std::max(widths.title, widths.size) + 24;
-  LineForm form;
-  form.high = 2 * pitch + 22;
-  form.is_beside = true;
-  const float room = width - 2 * kPad;
-  form.in_full = true;
-  if (named + fit_buttons(page, form) <= room) return form;
-  form.in_full = false;
-  const float row = fit_buttons(page, form);
-  if (named + row <= room) return form;
-  form.is_beside = false;
-  form.is_stacked = row > room;
-  form.is_one_line = widths.title + 24 + widths.size <= room;
-  const float rows = form.is_stacked ? static_cast<float>(kGuides.size()) : 1.0f;
-  form.high = (form.is_one_line ? 1.0f : 2.0f) * pitch + 26 + rows * (button_height() + kGap);
-  for (float& wide : form.buttons) wide = std::min(wide, room);
-  return form;
+void draw_box(const Brush& brush, const Area& box, bool is_ticked) {
+  brush.fill(box, kPaper, kCorner);
+  brush.frame(box, kInk, 2, kCorner);
+  if (!is_ticked) return;
+  const float size = box.width();
+  const Spot corners[] = {{box.left + size * 0.22f, box.top + size * 0.52f},
+                          {box.left + size * 0.42f, box.top + size * 0.74f},
+                          {box.left + size * 0.79f, box.top + size * 0.26f}};
+  brush.outline(corners, kInk, 4.5f, false);
 }
 
-/// Where the button of each guide stands in a line.
-std::array<Area, kGuides.size()> button_places(const LineForm& form, const Area& line) {
-  std::array<Area, kGuides.size()> places;
-  const float height = button_height();
-  float x = line.left + kPad;
-  float y = line.mid_y() - height / 2;
-  if (form.is_beside) {
-    x = line.right - kPad + kGap;
-    for (const float wide : form.buttons) x -= wide + kGap;
-  } else {
-    const float lines = form.is_stacked ? static_cast<float>(kGuides.size()) : 1.0f;
-    y = line.bottom - 4 - lines * (height + kGap);
-  }
-  for (std::size_t i = 0; i < kGuides.size(); ++i) {
-    places[i] = area_at(x, y, form.buttons[i], height);
-    if (form.is_stacked)
-      y += height + kGap;
-    else
-      x += form.buttons[i] + kGap;
-  }
-  return places;
-}
-
-void guide_line(Page& page, std::size_t index, const LineForm& form, const Area& area) {
+/// The box to tick at the left of a line; gives where the words begin.
+float tick_box(Page& page, const GuideLine& line, const Area& area) {
   const Brush& brush = page.brush;
-  const solve::Piece& piece = page.bench.now().results.pieces[index];
-  const std::string title = title_of(piece);
-  const std::string size = size_of(piece);
-  const auto places = button_places(form, area);
+  const bool is_on = is_ticked(page.state.printing.ticks, line);
+  const Area target = {area.left, area.top + 2, area.left + kPad + kBox + 10, area.bottom - 2};
+  const std::string id = "tick." + line.key;
+  const Touch touch =
+      page.hand.touch(id, target, line.title + (is_on ? ", ticked" : ", not ticked"));
+  draw_box(brush, area_at(area.left + kPad, area.mid_y() - kBox / 2, kBox, kBox), is_on);
+  focus_ring(brush, page.hand, target, touch.focused);
+  if (touch.clicked) {
+    page.later([&state = page.state, line, is_on] {
+      tick(state.printing.ticks, line, !is_on);
+      state.printing.sentence.clear();
+    });
+  }
+  return target.right + 6;
+}
+
+/// How many sheets, at the right of a line; gives the left edge.
+float count_words(const Brush& brush, const GuideLine& line, const Area& area) {
+  const float right = area.right - kPad;
+  const float middle = area.mid_y();
+  const std::string count = line.sheets == 0 ? "?" : count_text(line.sheets);
+  const char* unit = line.sheets == 1 ? "page" : "pages";
+  brush.words({right, middle - 3}, count, {Role::figure, true, kInk, Side::right});
+  brush.words({right, middle + brush.pitch(Role::text) - 4}, unit,
+              {Role::text, false, kInk, Side::right});
+  return right - std::max(brush.width_of(count, Role::figure, true),
+                          brush.width_of(unit, Role::text, false));
+}
+
+void guide_line(Page& page, std::size_t index, const Area& area) {
+  const Brush& brush = page.brush;
+  const PrintFigures& figures = page.state.printing.figures;
+  const GuideLine& line = figures.lines[index];
+  const float left = tick_box(page, line, area);
+  const float right = count_words(brush, line, area) - 10;
   const float pitch = brush.pitch(Role::text);
-  const float right = form.is_beside ? places.front().left - 8 : area.right - kPad;
-  const Area words = {area.left + kPad, area.top, right, area.bottom};
-  brush.start_window(words);
-  brush.words({words.left, area.top + 10 + pitch * 0.75f}, title, {Role::text, true, kInk});
-  if (form.is_one_line)
-    brush.words({right, area.top + 10 + pitch * 0.75f}, size,
-                {Role::text, false, kInk, Side::right});
-  else
-    brush.words({words.left, area.top + 12 + pitch * 1.75f}, size, {});
+  const bool fits = brush.width_of(line.under, Role::text, false) <= right - left;
+  brush.start_window({left, area.top, right, area.bottom});
+  brush.words({left, area.mid_y() - 4}, line.title, {Role::text, true, kInk});
+  brush.words({left, area.mid_y() + pitch - 5}, fits ? line.under : line.short_under, {});
   brush.end_window();
-  page.hand.note("guide_of." + piece.code, words, title + ", " + size);
-  for (std::size_t i = 0; i < kGuides.size(); ++i) {
-    const GuideOfPiece& guide = kGuides[i];
-    const std::int64_t count = count_at(page.state.counted.sheets.*guide.sheets, index);
-    const std::string id = index == 0 ? guide.id : guide.id + ("." + piece.code);
-    const std::string press = press_words(guide, count, form.in_full);
-    const std::string aloud = title + ", " + press;
-    if (button(brush, page.hand, id, places[i], press,
-               {ButtonKind::plain, false, Role::text, aloud})) {
-      page.later([&bench = page.bench, &state = page.state, kind = guide.kind,
-                  at = static_cast<int>(index)] {
-        print_now(bench, state, {kind, at});
-      });
-    }
+  const std::string aloud =
+      line.title + ", " + line.under + ": " +
+      (line.sheets == 0 ? "cannot be made on this paper" : counted(line.sheets, "page", "pages"));
+  const Area target = {left, area.top + 2, area.right - 2, area.bottom - 2};
+  const Touch touch = page.hand.touch("guide." + line.key, target, aloud);
+  if (index == figures.looked_at) brush.frame(area, kPen, 3);
+  focus_ring(brush, page.hand, target, touch.focused);
+  if (touch.clicked) {
+    page.later([&state = page.state, key = line.key] { state.printing.looked_at = key; });
   }
 }
 
@@ -160,17 +88,14 @@ void list_steps(Page& page, const Area& area, std::size_t shown, std::size_t cou
   const std::size_t first = std::min(state.first_guide, count - 1);
   const std::string of = " of " + std::to_string(count);
   std::string words = std::to_string(first + 1) + " to " + std::to_string(first + shown) + of;
-  const float height = button_height();
   const float wide = button_width(page.brush, "Further", false);
-  const Area back = area_at(area.left, area.top, wide, height);
-  const Area on = area_at(back.right + 8, area.top, wide, height);
-  const bool is_first = first == 0;
-  const bool is_last = first + shown >= count;
-  if (button(page.brush, page.hand, "guides.back", back, "Back", {ButtonKind::plain, is_first})) {
+  const Area back = area_at(area.left, area.top, wide, button_height());
+  const Area on = area_at(back.right + 8, area.top, wide, button_height());
+  if (button(page.brush, page.hand, "guides.back", back, "Back", {ButtonKind::plain, first == 0})) {
     page.later([&state, first, fit = shown] { state.first_guide = first - std::min(fit, first); });
   }
   if (button(page.brush, page.hand, "guides.further", on, "Further",
-             {ButtonKind::plain, is_last})) {
+             {ButtonKind::plain, first + shown >= count})) {
     page.later([&state, first, shown] { state.first_guide = first + shown; });
   }
   if (on.right + 14 + page.brush.width_of(words, Role::text, false) > area.right) {
@@ -179,69 +104,54 @@ void list_steps(Page& page, const Area& area, std::size_t shown, std::size_t cou
   page.brush.words({on.right + 14, on.mid_y() + page.brush.rise(Role::text) / 2}, words, {});
 }
 
-/// Why the last guide asked for was not printed, under the list.
-void why_not(Page& page, float left, float top, float width) {
-  const std::string& sentence = page.state.print_sentence;
-  if (sentence.empty()) return;
-  const Brush& brush = page.brush;
-  tag(brush, {left, top}, TagKind::stop);
-  const float base = top + tag_height() + brush.pitch(Role::text);
-  const float end = brush.paragraph({left, base}, sentence, width, {});
-  page.hand.note("print.refused", {left, top, left + width, end}, sentence);
-}
-
-/// Room that the sentence under the list takes.
-float why_not_height(const Page& page, float width) {
-  const std::string& sentence = page.state.print_sentence;
-  if (sentence.empty()) return 0;
-  const auto lines = broken(page.brush, sentence, width, Role::text, false).size();
-  return 14 + tag_height() + page.brush.pitch(Role::text) * (static_cast<float>(lines) + 0.5f);
-}
-
-WordWidths word_widths(const Page& page, std::size_t first) {
-  constexpr std::size_t kMostShown = 24;
-  const auto& pieces = page.bench.now().results.pieces;
-  WordWidths widths;
-  for (std::size_t i = first; i < std::min(pieces.size(), first + kMostShown); ++i) {
-    const Brush& brush = page.brush;
-    widths.title = std::max(widths.title, brush.width_of(title_of(pieces[i]), Role::text, true));
-    widths.size = std::max(widths.size, brush.width_of(size_of(pieces[i]), Role::text, false));
+/// All and None, at the right of the heading; gives the left edge.
+float all_and_none(Page& page, const Area& area) {
+  float x = area.right;
+  for (const bool on : {false, true}) {
+    const char* words = on ? "All" : "None";
+    const float wide = button_width(page.brush, words, false);
+    const Area press = area_at(x - wide, area.top - 4, wide, button_height());
+    if (button(page.brush, page.hand, on ? "guides.all" : "guides.none", press, words,
+               {ButtonKind::plain, false, Role::text, on ? "Tick all guides" : "Tick no guide"})) {
+      page.later([&state = page.state, on] {
+        for (const GuideLine& line : state.printing.figures.lines) {
+          tick(state.printing.ticks, line, on);
+        }
+      });
+    }
+    x = press.left - 8;
   }
-  return widths;
+  return x;
 }
 
 }  // namespace
 
 void choose_the_guides(Page& page, const Area& area) {
   const Brush& brush = page.brush;
-  const std::size_t count = page.bench.now().results.pieces.size();
-  brush.words({area.left, area.top + 26}, "Choose the guides", {Role::figure, true, kInk});
-  const float top = area.top + 44;
-  if (count == 0) {
-    brush.words({area.left, top + brush.pitch(Role::text)}, "No piece yet, so no guide.", {});
-    return;
-  }
+  const std::size_t count = page.state.printing.figures.lines.size();
+  if (count == 0) return;
+  const float limit = all_and_none(page, area) - 8;
+  const float top = column_heading(page, {area.left, area.top, limit, area.bottom},
+                                   "Choose the guides", "Guides");
   const std::size_t first = std::min(page.state.first_guide, count - 1);
-  const LineForm form = line_form(page, word_widths(page, first), area.width());
-  const float room = area.bottom - top - why_not_height(page, area.width());
-  auto fit = static_cast<std::size_t>(std::max(1.0f, room / form.high));
-  const bool has_steps = count > fit;
+  const float high = line_height(brush);
+  const float room = area.bottom - top;
+  auto fit = static_cast<std::size_t>(std::max(1.0f, room / high));
+  const bool has_steps = count > fit || first > 0;
   if (has_steps) {
-    fit = static_cast<std::size_t>(std::max(1.0f, (room - button_height() - 18) / form.high));
+    fit = static_cast<std::size_t>(std::max(1.0f, (room - button_height() - 18) / high));
   }
   const std::size_t shown = std::min(count - first, fit);
-  slip_paper(brush, {area.left, top, area.right, top + form.high * static_cast<float>(shown)});
+  slip_paper(brush, {area.left, top, area.right, top + high * static_cast<float>(shown)});
   float y = top;
   for (std::size_t i = 0; i < shown; ++i) {
     if (i > 0) brush.line({area.left + kPad, y}, {area.right - kPad, y}, kPale, 1);
-    guide_line(page, first + i, form, {area.left, y, area.right, y + form.high});
-    y += form.high;
+    guide_line(page, first + i, {area.left, y, area.right, y + high});
+    y += high;
   }
   if (has_steps) {
-    list_steps(page, {area.left, y + 16, area.right, area.bottom}, shown, count);
-    y += 16 + button_height();
+    list_steps(page, {area.left, y + 14, area.right, area.bottom}, shown, count);
   }
-  why_not(page, area.left, y + 14, area.width());
 }
 
 }  // namespace pouncemark::web

@@ -11,6 +11,7 @@
 #include "web/model/choices.h"
 #include "web/model/edits.h"
 #include "web/model/printing.h"
+#include "web/panels/print_state.h"
 #include "web/panels/pull_handle.h"
 #include "web/scene/scene.h"
 #include "web/widgets/brush.h"
@@ -20,13 +21,6 @@
 #include "web/widgets/stage_row.h"
 
 namespace pouncemark::web {
-
-/// The sheets as they were counted, and for which turn of the bench and which paper.
-struct CountedSheets {
-  SheetCounts sheets;
-  std::int64_t turn = -1;
-  std::string paper;
-};
 
 /// The slip "How it is made": whether it lies on the bench, and its questions as they were worked
 /// out for the bench at `turn`.
@@ -58,8 +52,7 @@ struct PageState {
   std::size_t first_follow = 0;  ///< first line shown of a slip too long for its column
   std::size_t first_guide = 0;   ///< first line shown of the list of guides
   PaperChoice paper;
-  CountedSheets counted;
-  std::string print_sentence;               ///< why the last guide asked for was not printed
+  PrintStage printing;
   std::vector<std::function<void()>> acts;  ///< done after the frame, never while drawing
 };
 

@@ -31,7 +31,7 @@ void take(Page& page, std::string (*change)(PaperChoice& choice, const std::stri
           const std::string& name) {
   page.later([&bench = page.bench, &state = page.state, change, name] {
     state.open_box = {};
-    state.print_sentence.clear();
+    state.printing.sentence.clear();
     bench.say(change(state.paper, name));
   });
 }
@@ -107,7 +107,7 @@ void side_box(Page& page, const SideBox& side, const Area& area) {
     return;
   }
   page.later([&bench = page.bench, &state = page.state, is = *paper] {
-    state.print_sentence.clear();
+    state.printing.sentence.clear();
     bench.say(take_paper(state.paper, is));
   });
 }

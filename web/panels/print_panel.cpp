@@ -1,101 +1,139 @@
 #include <algorithm>
 #include <array>
-#include <utility>
 
-#include "engine/base/number_text.h"
-#include "web/host/host.h"
+#include "web/panels/print_acts.h"
 #include "web/panels/print_parts.h"
 
 namespace pouncemark::web {
 namespace {
 
-/// One ruled line of the count: what, how many sheets, and a word about it.
-struct CountLine {
-  const char* label;
-  const char* under;
-  std::int64_t count;
+constexpr float kBetween = 32;
+
+/// Widths of the columns; 0: it has no room of its own.
+struct Columns {
+  float printer = 0;
+  float guides = 0;
+  float map = 0;
+  float sheets = 0;
 };
 
-float count_line(const Brush& brush, const Area& area, float y, const CountLine& line) {
-  brush.line({area.left, y}, {area.right, y}, kPale, 1);
-  const float at = y + brush.rise(Role::figure) + 11;
-  brush.words({area.left, at}, line.label, {Role::text, true, kInk});
-  brush.words({area.right, at + 2}, count_text(line.count),
-              {Role::figure, true, kInk, Side::right});
-  if (line.under[0] == '\0') return at + 14;
-  const float pitch = brush.pitch(Role::text);
-  return brush.paragraph({area.left, at + pitch}, line.under, area.width(), {}) - pitch + 14;
+/// Four columns where there is room, else three, else two; what has no column of its own takes
+/// turns in the first.
+Columns columns_for(float usable) {
+  const bool large = text_size() == TextSize::large;
+  Columns columns;
+  columns.sheets = std::clamp(usable * 0.22f, large ? 300.0f : 244.0f, 400.0f);
+  const float printer = std::clamp(usable * 0.22f, large ? 350.0f : 264.0f, 400.0f);
+  const float map = std::clamp(usable * 0.18f, large ? 300.0f : 232.0f, 420.0f);
+  const float guides = large ? 470 : 380;
+  float rest = usable - columns.sheets - printer - 2 * kBetween;
+  if (rest < guides) {
+    columns.printer = usable - columns.sheets - kBetween;
+    return columns;
+  }
+  columns.printer = printer;
+  if (rest - map - kBetween >= guides) {
+    columns.map = map;
+    rest -= map + kBetween;
+  }
+  columns.guides = std::min(rest, guides * 1.6f);
+  return columns;
 }
 
-/// The great count of sheets; gives where the lines under it begin.
-float great_count(Page& page, const Area& area) {
-  const Brush& brush = page.brush;
-  const std::int64_t count = all_sheets(page.state.counted.sheets);
-  const std::string figure = count_text(count);
-  const std::string of = sheets_of(count, page.state.paper.paper);
-  float base = area.top + 44 + brush.rise(Role::great_count);
-  const float wide = brush.words({area.left, base}, figure, {Role::great_count, true, kInk});
-  page.hand.note("sheets", {area.left, area.top + 40, area.right, base}, figure + " " + of);
-  const float x = area.left + wide + 14;
-  if (x + brush.width_of(of, Role::verb, false) <= area.right) {
-    brush.words({x, base}, of, {Role::verb, false, kInk});
-    return base + 20;
+struct PartWord {
+  PrintPart part;
+  const char* id;
+  const char* words;
+};
+constexpr std::array kParts = {PartWord{PrintPart::printer, "part.printer", "Printer"},
+                               PartWord{PrintPart::guides, "part.guides", "Guides"},
+                               PartWord{PrintPart::map, "part.map", "Page map"}};
+
+/// Which part stands in the first column; gives the lower edge.
+float part_switch(Page& page, Spot at, bool with_guides) {
+  float x = at.x;
+  for (const PartWord& one : kParts) {
+    if (one.part == PrintPart::guides && !with_guides) continue;
+    const bool is_chosen = page.state.printing.part == one.part;
+    const float wide = button_width(page.brush, one.words);
+    const Area area = area_at(x, at.y, wide, button_height());
+    if (button(page.brush, page.hand, one.id, area, one.words,
+               {is_chosen ? ButtonKind::chosen : ButtonKind::plain})) {
+      page.later([&state = page.state, part = one.part] { state.printing.part = part; });
+    }
+    x += wide + 8;
   }
-  const float pitch = brush.pitch(Role::verb);
-  base = brush.paragraph({area.left, base + pitch}, of, area.width(), {Role::verb, false, kInk});
-  return base - pitch + 14;
+  return at.y + button_height();
 }
 
-void sheets_column(Page& page, const Area& area) {
-  const Brush& brush = page.brush;
-  const SheetCounts& sheets = page.state.counted.sheets;
-  brush.words({area.left, area.top + 26}, "In all", {Role::figure, true, kInk});
-  float y = great_count(page, area);
-  y = count_line(brush, area, y, {"test page", "", 1});
-  y = count_line(brush, area, y,
-                 {"full-face", "every page of every piece", together(sheets.full_face)});
-  y = count_line(brush, area, y, {"tick lists", "one for each piece", together(sheets.tick_list)});
-  brush.line({area.left, y}, {area.right, y}, kPale, 1);
-  y += brush.pitch(Role::text) + 10;
-  const std::array<std::pair<const char*, Ink>, 3> sentences = {
-      {{"At 100 %, never fit to page.", {Role::text, true, kInk}},
-       {"Each guide is a PDF that lands in your downloads.", {}},
-       {"Figures guide; the trial seam and the dry run decide.", {Role::text, false, kSoft}}}};
-  for (const auto& [words, ink] : sentences) {
-    const auto lines = broken(brush, words, area.width(), ink.role, ink.bold).size();
-    if (y + static_cast<float>(lines - 1) * brush.pitch(ink.role) > area.bottom) break;
-    y = brush.paragraph({area.left, y}, words, area.width(), ink) + 4;
+void first_part(Page& page, const Area& area) {
+  switch (page.state.printing.part) {
+    case PrintPart::printer:
+      return prove_the_printer(page, area);
+    case PrintPart::guides:
+      return choose_the_guides(page, area);
+    case PrintPart::map:
+      return pages_map(page, area);
   }
+}
+
+/// The columns from left to right.
+void lay_columns(Page& page, const Area& area, const Columns& columns) {
+  const bool has_guides = columns.guides > 0;
+  const bool has_map = columns.map > 0;
+  if (has_guides && page.state.printing.part == PrintPart::guides) {
+    page.state.printing.part = PrintPart::printer;
+  }
+  Area first = {area.left, area.top, area.left + columns.printer, area.bottom};
+  float x = first.right + kBetween;
+  if (has_map) {
+    prove_the_printer(page, first);
+  } else {
+    first.top = part_switch(page, {first.left, first.top}, !has_guides) + 10;
+    first_part(page, first);
+  }
+  if (has_guides) {
+    choose_the_guides(page, {x, area.top, x + columns.guides, area.bottom});
+    x += columns.guides + kBetween;
+  }
+  const float sheets = area.right - columns.sheets;
+  if (has_map) pages_map(page, {x, area.top, sheets - kBetween, area.bottom});
+  sheets_column(page, {sheets, area.top, area.right, area.bottom});
+}
+
+/// The file over the printer and the guides; its map stays beside it.
+void lay_view(Page& page, const Area& area, const Columns& columns) {
+  float map_right = area.right;
+  float map_wide = columns.sheets;
+  if (columns.map > 0) {
+    map_right = area.right - columns.sheets - kBetween;
+    map_wide = columns.map;
+    sheets_column(page, {area.right - columns.sheets, area.top, area.right, area.bottom});
+  }
+  pages_map(page, {map_right - map_wide, area.top, map_right, area.bottom});
+  file_view(page, {area.left, area.top, map_right - map_wide - kBetween, area.bottom});
 }
 
 }  // namespace
 
-void print_now(Bench& bench, PageState& state, const PrintWish& wish) {
-  const PrintFaces faces = {
-      host::page_file("faces/main-regular.ttf"), host::page_file("faces/main-bold.ttf"),
-      host::page_file("faces/wide-regular.ttf"), host::page_file("faces/wide-bold.ttf")};
-  const Printed made = printed(bench.now(), state.paper, wish, faces);
-  state.print_sentence = made.sentence;
-  for (const PrintedFile& file : made.files) {
-    host::save_file(file.name, "application/pdf", file.bytes);
-    bench.say("Made " + file.name + ", in your downloads. Print it at 100 %, never fit to page");
-  }
+float column_heading(Page& page, const Area& area, const std::string& words,
+                     const std::string& in_short) {
+  const Brush& brush = page.brush;
+  const bool fits = brush.width_of(words, Role::figure, true) <= area.width();
+  brush.words({area.left, area.top + 26}, fits ? words : in_short, {Role::figure, true, kInk});
+  return area.top + std::max(44.0f, button_height() + 8);
 }
 
 void print_panel(Page& page) {
   const Layout& layout = page.layout;
-  const bool large = text_size() == TextSize::large;
-  const float bottom = layout.bar.top - 8;
-  const float left = kPageEdge;
-  const float right = layout.width - kPageEdge;
-  const float top = paper_row(page, {left, stage_row_height() + 20, right, bottom}) + 14;
-  const float usable = right - left - 64;
-  const float first = large ? std::clamp(usable * 0.28f, 340.0f, 440.0f)
-                            : std::clamp(usable * 0.26f, 288.0f, 380.0f);
-  const float third = std::clamp(usable * 0.24f, large ? 244.0f : 200.0f, 340.0f);
-  prove_the_printer(page, {left, top, left + first, bottom});
-  choose_the_guides(page, {left + first + 32, top, right - third - 32, bottom});
-  sheets_column(page, {right - third, top, right, bottom});
+  Area area = {kPageEdge, stage_row_height() + 20, layout.width - kPageEdge, layout.bar.top - 8};
+  area.top = paper_row(page, area) + 14;
+  const Columns columns = columns_for(area.width());
+  if (page.state.printing.is_viewing) {
+    lay_view(page, area, columns);
+  } else {
+    lay_columns(page, area, columns);
+  }
 }
 
 }  // namespace pouncemark::web

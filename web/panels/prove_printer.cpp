@@ -2,6 +2,7 @@
 #include <array>
 
 #include "engine/base/number_text.h"
+#include "web/panels/print_acts.h"
 #include "web/panels/print_parts.h"
 #include "web/widgets/slip.h"
 #include "web/widgets/steel_rule.h"
@@ -94,7 +95,7 @@ constexpr std::array<Bar, 2> kBars = {Bar{"box.bar_across", "across", &sheets::B
 void keep_bar(Page& page, const Bar& bar, Um um) {
   page.later([&state = page.state, &bench = page.bench, bar, um] {
     state.paper.measured.*bar.way = um;
-    state.print_sentence.clear();
+    state.printing.sentence.clear();
     bench.say("Typed " + exact_mm_text(um) + " for the bar " + bar.words + " on " +
               paper_words(state.paper.paper));
   });
@@ -150,16 +151,20 @@ float stop_height(const Brush& brush, float width) {
 void prove_the_printer(Page& page, const Area& area) {
   const Brush& brush = page.brush;
   const float press_height = button_height() + 6;
-  brush.words({area.left, area.top + 26}, "Prove the printer", {Role::figure, true, kInk});
+  column_heading(page, area, "Prove the printer", "Prove the printer");
   const float below =
       14 + press_height + 14 + 2 * (box_height() + 8) + stop_height(brush, area.width());
   const Area room = {area.left, area.top + 44, area.right, area.bottom - below};
   float y = page_zero(page, room) + 14;
-  const std::string words = "Print page 0, the test page";
+  const bool again = printer_is_proved(page.state.paper);
+  const std::string words = again ? "Print page 0 again" : "Print page 0, the test page";
   const Area press =
       area_at(area.left, y, std::min(area.width(), button_width(brush, words) + 8), press_height);
-  if (button(brush, page.hand, "print.test_page", press, words, {ButtonKind::main})) {
-    page.later([&bench = page.bench, &state = page.state] { print_now(bench, state, {}); });
+  if (button(brush, page.hand, "print.test_page", press, words,
+             {again ? ButtonKind::plain : ButtonKind::main})) {
+    page.later([&bench = page.bench, &state = page.state] {
+      print_guides(bench, state, {state.printing.figures.lines.front()}, host::Then::save);
+    });
   }
   y = press.bottom + 14;
   for (const Bar& bar : kBars) y = bar_box(page, bar, area.left, y);
