@@ -131,3 +131,40 @@ TEST_CASE("fold, flange and corner clearance are figures of the section and of t
                   .sections.front()
                   .flange_um.has_value());
 }
+
+TEST_CASE("the joining rows keep both ends alike, and their staples along while all four are") {
+  const job::Job job = tests::section_job({100, 100, 100}, 30);
+  const solve::Results results = solve::solve(job);
+  const web::Place whole{0, -1};
+  const auto kept = [&](const job::Job& from, web::Measure measure, Um um) {
+    return *web::with_measure(from, results, whole, measure, um).sections[0].lap_rows;
+  };
+  using Ends = std::array<Um, 2>;
+  const job::RowPair both = kept(job, web::Measure::lap_kept_clear_bottom, 25'000);
+  CHECK(both.stitch.kept_clear_um == Ends{25'000, 25'000});
+  CHECK(both.staple.kept_clear_um == Ends{25'000, 25'000});
+  job::Job apart = job;
+  apart.sections[0].lap_rows->stitch.kept_clear_um = {18'000, 30'000};
+  const job::RowPair one = kept(apart, web::Measure::lap_kept_clear_top, 40'000);
+  CHECK(one.stitch.kept_clear_um == Ends{18'000, 40'000});
+  CHECK(one.staple.kept_clear_um == Ends{18'000, 18'000});
+  CHECK(
+      web::action_words(job, results, whole, web::Measure::lap_kept_clear_bottom, 18'000, 25'000) ==
+      "Kept clear at both ends of the joining rows of section 1: "
+      "18 to 25; their staples go along");
+  const job::Job lone = tests::section_job({100}, 0);
+  const solve::Results alone = solve::solve(lone);
+  CHECK(web::measured(lone, alone, {0, 0}, web::Measure::lap_kept_clear_bottom) == 0);
+}
+
+TEST_CASE("the staples in the laps are spaced by a rule of their own") {
+  const job::Job job = tests::section_job({100, 100}, 30);
+  const solve::Results results = solve::solve(job);
+  const web::Place whole{0, -1};
+  CHECK(web::lap_rule_at(job, results, whole) == job::SpacingRule::even);
+  const job::Job exact = web::with_lap_rule(job, results, whole, job::SpacingRule::exact);
+  CHECK(web::lap_rule_at(exact, results, whole) == job::SpacingRule::exact);
+  CHECK(web::rule_at(exact, results, whole) == job::SpacingRule::even);
+  CHECK(web::measured(web::with_measure(job, results, whole, web::Measure::lap_spacing, 40'000),
+                      results, whole, web::Measure::lap_spacing) == 40'000);
+}

@@ -76,6 +76,19 @@ void set_width(job::Section& section, int number, Um um) {
   change_of(section, number).width_um = um;
 }
 
+/// Both ends of the joining rows while they are alike, and the staples' ends with them while all
+/// four are.
+void set_lap_ends(job::Section& section, std::size_t end, Um um) {
+  if (!section.lap_rows) return;
+  job::RowPair& rows = *section.lap_rows;
+  const bool along = all_four_equal(rows);
+  std::array<Um, 2>& ends = rows.stitch.kept_clear_um;
+  const bool both = equal_ends(ends);
+  ends[end] = um;
+  if (both) ends = {um, um};
+  if (along) rows.staple.kept_clear_um = ends;
+}
+
 void set_on_section(job::Section& section, int number, Measure measure, Um um) {
   switch (measure) {
     case Measure::length:
@@ -98,6 +111,15 @@ void set_on_section(job::Section& section, int number, Measure measure, Um um) {
       return;
     case Measure::stitch_clear_top:
       set_stitch_ends(section, number, 1, um);
+      return;
+    case Measure::lap_kept_clear_bottom:
+      set_lap_ends(section, 0, um);
+      return;
+    case Measure::lap_kept_clear_top:
+      set_lap_ends(section, 1, um);
+      return;
+    case Measure::lap_spacing:
+      if (section.lap_rows) section.lap_rows->staple.spacing_um = um;
       return;
     case Measure::fold_radius:
       section.fold_radius_um = um;
@@ -164,6 +186,12 @@ Um on_section(const job::Section& section, int number, Measure measure) {
       return section.fold_radius_um.value_or(0);
     case Measure::flange:
       return section.flange_um.value_or(0);
+    case Measure::lap_kept_clear_bottom:
+      return section.lap_rows ? section.lap_rows->stitch.kept_clear_um[0] : 0;
+    case Measure::lap_kept_clear_top:
+      return section.lap_rows ? section.lap_rows->stitch.kept_clear_um[1] : 0;
+    case Measure::lap_spacing:
+      return section.lap_rows ? section.lap_rows->staple.spacing_um : 0;
     case Measure::corner_clear:
       return 0;
   }
@@ -188,10 +216,6 @@ Um on_panel(const solve::Piece& piece, const job::Panel& panel, Measure measure)
     default:
       return 0;
   }
-}
-
-std::string changed(const std::string& what, Um was, Um is) {
-  return what + ": " + exact_mm_text(was) + " to " + exact_mm_text(is);
 }
 
 }  // namespace
@@ -272,51 +296,6 @@ job::Job with_ends_of_all(const job::Job& job, const solve::Results& results, Pl
     if (change.staple) change.staple->kept_clear_um.reset();
   }
   return changed_job;
-}
-
-std::string action_words(const job::Job& job, const solve::Results& results, Place place,
-                         Measure measure, Um was, Um is) {
-  const std::string of = " of " + name_of(results, place);
-  const job::Section* section = section_at(job, results, place);
-  const bool one_of_several = section != nullptr && section->count > 1;
-  const std::string of_all = one_of_several ? " of " + name_of(results, {place.piece, -1}) : of;
-  switch (measure) {
-    case Measure::length:
-      return changed("Length" + of_all, was, is);
-    case Measure::width:
-      return changed("Width" + of, was, is);
-    case Measure::lap:
-      return changed("Lap" + of_all, was, is);
-    case Measure::in_from_edge:
-      return changed((section == nullptr ? "Rows" : "Staple rows") + of + ", in from the edge", was,
-                     is);
-    case Measure::stitch_in_from_edge:
-      return changed("Stitch rows" + of + ", in from the edge", was, is);
-    case Measure::spacing:
-      return changed("Spacing wanted" + of, was, is);
-    case Measure::stitch:
-      return changed("Stitch" + of, was, is);
-    case Measure::fold_radius:
-      return changed("Inside radius of the fold" + of_all, was, is);
-    case Measure::flange:
-      return changed("Flange" + of_all, was, is);
-    case Measure::corner_clear:
-      return changed("Rows" + of + " stop short at a corner, clear of the hinge row", was, is);
-    default:
-      break;
-  }
-  const bool of_stitches =
-      measure == Measure::stitch_clear_bottom || measure == Measure::stitch_clear_top;
-  const bool at_bottom =
-      measure == Measure::kept_clear_bottom || measure == Measure::stitch_clear_bottom;
-  const bool both = of_stitches ? measured(job, results, place, Measure::stitch_clear_bottom) ==
-                                      measured(job, results, place, Measure::stitch_clear_top)
-                                : ends_move_together(job, results, place);
-  const std::string which = both ? "both ends" : at_bottom ? "the bottom end" : "the top end";
-  if (of_stitches) return changed("Stitch rows" + of + ", kept clear at " + which, was, is);
-  const bool along = stitch_rows_go_along(job, results, place);
-  return changed("Kept clear at " + which + of, was, is) +
-         (along ? "; the stitch rows go along" : "; the stitch rows stay");
 }
 
 std::string name_of(const solve::Results& results, Place place) {

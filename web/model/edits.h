@@ -25,6 +25,9 @@ enum class Measure {
   corner_clear,         ///< how far a panel's row stops short of another
   stitch_clear_bottom,  ///< of the stitch rows, where it is not that of the staple rows
   stitch_clear_top,
+  lap_kept_clear_bottom,  ///< of the joining rows; their staples go along while they are alike
+  lap_kept_clear_top,
+  lap_spacing,  ///< of the staples in the laps
 };
 
 /// The figure as the job has it, micrometres; 0 where the place has no such measure.
@@ -44,6 +47,11 @@ job::SpacingRule rule_at(const job::Job& job, const solve::Results& results, Pla
 /// The stitch rows are kept clear by other figures than the staple rows, and have ends of their
 /// own.
 bool stitch_ends_differ(const job::Job& job, const solve::Results& results, Place place);
+
+/// The same for the staple rows in the laps of the section.
+job::Job with_lap_rule(const job::Job& job, const solve::Results& results, Place place,
+                       job::SpacingRule rule);
+job::SpacingRule lap_rule_at(const job::Job& job, const solve::Results& results, Place place);
 
 /// Both ends of the staple rows are kept clear by the same figure, and move as one.
 bool ends_move_together(const job::Job& job, const solve::Results& results, Place place);
