@@ -64,6 +64,53 @@ TEST_CASE("after an edit each line that changed shows before and after, the othe
   CHECK(line_called(lines, "blank").before.empty());
 }
 
+TEST_CASE("what an edit changes beyond its place stands there too, before and after, and undone") {
+  web::Bench bench;
+  CHECK(bench.open("harbour", tests::demo_text("harbour-ledger")));
+  const web::Place sleeve{1, 4};
+  bench.go(sleeve);
+  bench.edit(
+      web::with_measure(bench.now().job, bench.now().results, sleeve, web::Measure::width, 140'000),
+      "wider");
+  const auto lines = web::follow_lines(bench.now(), bench.before(), sleeve);
+  // source: sleeve 2-05 is 128 wide and section 2 is 1200, by hand
+  CHECK(line_called(lines, "section_width").label == "In section 2, width");
+  CHECK(line_called(lines, "section_width").before == "1200");
+  CHECK(line_called(lines, "section_width").figure == "1212");
+  CHECK(!has_line(lines, "section_laps"));
+  CHECK(!has_line(lines, "job_sewing"));
+  bench.undo();
+  const auto back = web::follow_lines(bench.now(), bench.before(), sleeve);
+  CHECK(line_called(back, "section_width").before == "1212");
+  CHECK(line_called(back, "section_width").figure == "1200");
+  CHECK(!has_line(web::follow_lines(bench.now(), nullptr, sleeve), "section_width"));
+}
+
+TEST_CASE(
+    "findings that came or went, and what the whole job comes to, stand there when they did") {
+  const web::Solved before = web::solved(demo_job("harbour-ledger"));
+  job::Job job = before.job;
+  job.sections[1].lap_rows->staple.staples = job::StaplesOut::before_the_row;
+  const Lines cleared = web::follow_lines(web::solved(job), &before, {1, -1});
+  CHECK(line_called(cleared, "job_stops").before == "1");
+  CHECK(line_called(cleared, "job_stops").figure == "0");
+  CHECK(!has_line(cleared, "job_warnings"));
+  job.sections[1].length_um = 2'400'000;
+  const Lines longer = web::follow_lines(web::solved(job), &before, {1, 3});
+  CHECK(line_called(longer, "job_sewing").unit == "m");
+  CHECK(!line_called(longer, "job_sewing").before.empty());
+  CHECK(!line_called(longer, "job_staples").before.empty());
+  CHECK(!has_line(longer, "job_points"));
+  int sums = 0;
+  for (const web::FollowLine& line : longer) {
+    CAPTURE(line.id);
+    CHECK(last_number(line.sum.numbers.back()) == last_number(line.figure));
+    for (const std::string& numbers : line.sum.numbers) CHECK(fault_in_line(numbers) == "");
+    ++sums;
+  }
+  CHECK(sums > 12);
+}
+
 TEST_CASE("a running total that was asked for shows before and after as well") {
   web::Bench bench;
   bench.start_with_sleeve();

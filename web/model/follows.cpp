@@ -21,6 +21,7 @@ struct Slip {
   const Solved& now;
   Place place;
   Lines lines;
+  bool has_pages = true;  ///< pages take long to count
 
   const solve::Piece& piece() const {
     return now.results.pieces[static_cast<std::size_t>(place.piece)];
@@ -99,7 +100,7 @@ void add_stitches(Slip& slip) {
 
 void add_pages(Slip& slip, std::string label) {
   const auto index = static_cast<std::size_t>(slip.place.piece);
-  if (index >= slip.now.results.pieces.size()) return;
+  if (!slip.has_pages || index >= slip.now.results.pieces.size()) return;
   const PaperChoice choice;
   const auto pages =
       output::full_face_grid(slip.now.job, slip.now.results, slip.place.piece, choice.paper.name);
@@ -108,17 +109,57 @@ void add_pages(Slip& slip, std::string label) {
            "pages");
 }
 
+void add_total(Slip& slip, std::string id, std::string label, solve::Total total,
+               std::string unit = {}) {
+  slip.add(std::move(id), std::move(label), solve::total_sum(slip.now.results, total),
+           std::move(unit))
+      .rank = LineRank::whole_job;
+}
+
 /// What all pieces come to, where there is another one.
 void add_whole_job(Slip& slip) {
+  if (slip.now.results.pieces.size() < 2) return;
+  add_total(slip, "job_staples", "In the whole job, staples", solve::Total::staples);
+  add_total(slip, "job_stitch_holes", "In the whole job, holes", solve::Total::stitch_holes);
+  add_total(slip, "job_sewing", "In the whole job, sewing", solve::Total::sewing, "m");
+}
+
+/// How many findings of one kind there are, piece by piece.
+void add_found(Slip& slip, solve::Severity severity, std::string id, std::string label,
+               const char* rule) {
   const solve::Results& results = slip.now.results;
-  if (results.pieces.size() < 2) return;
-  const auto add = [&](std::string id, std::string label, solve::Total total, std::string unit) {
-    slip.add(std::move(id), std::move(label), solve::total_sum(results, total), std::move(unit))
-        .rank = LineRank::whole_job;
-  };
-  add("job_staples", "In the whole job, staples", solve::Total::staples, "");
-  add("job_stitch_holes", "In the whole job, holes", solve::Total::stitch_holes, "");
-  add("job_sewing", "In the whole job, sewing", solve::Total::sewing, "m");
+  std::vector<std::int64_t> counts(results.pieces.size() + 1);
+  for (const solve::Finding& finding : results.findings) {
+    if (finding.severity == severity) ++counts[static_cast<std::size_t>(finding.piece + 1)];
+  }
+  std::int64_t all = 0;
+  std::string terms;
+  int pieces = 0;
+  for (const std::int64_t count : counts) {
+    if (count == 0) continue;
+    terms += (terms.empty() ? "" : " + ") + count_text(count);
+    all += count;
+    ++pieces;
+  }
+  solve::Sum sum;
+  sum.figure = count_text(all);
+  sum.rule = rule;
+  sum.numbers = {pieces > 1 ? terms + " = " + sum.figure : sum.figure};
+  sum.source = pieces > 1 ? "piece by piece, one for each cause" : "one for each cause";
+  slip.add(std::move(id), std::move(label), std::move(sum)).rank = LineRank::whole_job;
+}
+
+/// Everything of the whole job that an action on one piece may change.
+Lines lines_of_job(const Solved& now, Place place) {
+  Slip slip{now, place, {}, false};
+  add_whole_job(slip);
+  if (now.results.pieces.size() > 1) {
+    add_total(slip, "job_points", "In the whole job, points", solve::Total::panel_points);
+  }
+  add_found(slip, solve::Severity::stop, "job_stops", "Stops found", "what stops the work");
+  add_found(slip, solve::Severity::warn, "job_warnings", "Warnings found", "what to look out for");
+  add_found(slip, solve::Severity::note, "job_notes", "Notes found", "what to know");
+  return std::move(slip.lines);
 }
 
 void sleeve_lines(Slip& slip) {
@@ -174,10 +215,11 @@ void section_lines(Slip& slip, std::string_view opened) {
   if (!section.missing.empty()) {
     slip.add("sleeves", "Sleeves that are there", solve::sleeves_sum(job, results, piece));
   }
-  slip.add("width", "Width", solve::width_sum(job, results, piece));
+  // The headline says these already.
+  slip.add("width", "Width", solve::width_sum(job, results, piece)).rank = LineRank::more;
   add_asked_for(slip, opened);
-  slip.add("likely", "Could end up", solve::likely_sum(job, results, piece));
-  slip.add("worst", "At worst", solve::worst_sum(job, results, piece));
+  slip.add("likely", "Could end up", solve::likely_sum(job, results, piece)).rank = LineRank::more;
+  slip.add("worst", "At worst", solve::worst_sum(job, results, piece)).rank = LineRank::more;
   slip.add("laps", "Laps of " + exact_mm_text(section.lap_um), solve::laps_sum(results, piece))
       .rank = LineRank::more;
   slip.add("side_rows", "Side rows", solve::side_rows_sum(results, piece));
@@ -212,9 +254,9 @@ void panel_lines(Slip& slip) {
   add_whole_job(slip);
 }
 
-Lines lines_of(const Solved& now, Place place, std::string_view opened) {
+Lines lines_of(const Solved& now, Place place, std::string_view opened, bool has_pages = true) {
   if (now.results.pieces.empty()) return {};
-  Slip slip{now, place, {}};
+  Slip slip{now, place, {}, has_pages};
   if (panel_at(now.job, now.results, place) != nullptr) {
     panel_lines(slip);
   } else if (place.sleeve < 0) {
@@ -223,6 +265,51 @@ Lines lines_of(const Solved& now, Place place, std::string_view opened) {
     sleeve_lines(slip);
   }
   return std::move(slip.lines);
+}
+
+const FollowLine* line_called(const Lines& lines, const std::string& id) {
+  for (const FollowLine& line : lines) {
+    if (line.id == id) return &line;
+  }
+  return nullptr;
+}
+
+/// Those of some more lines that the last action changed, where they do not stand there yet.
+void add_changed(Lines& lines, Lines more, const Lines& old) {
+  for (FollowLine& line : more) {
+    const FollowLine* was = line_called(old, line.id);
+    if (was == nullptr || was->figure == line.figure) continue;
+    if (line_called(lines, line.id) != nullptr) continue;
+    line.before = was->figure;
+    lines.push_back(std::move(line));
+  }
+}
+
+/// The lines of the section a sleeve belongs to, as its slip says them.
+Lines lines_of_section(const Solved& now, Place place) {
+  Lines lines = lines_of(now, {place.piece, -1}, {}, false);
+  const std::string of =
+      "In section " + now.results.pieces[static_cast<std::size_t>(place.piece)].code + ", ";
+  Lines own;
+  for (FollowLine& line : lines) {
+    if (line.rank == LineRank::whole_job) continue;
+    line.id = "section_" + line.id;
+    line.label.front() =
+        static_cast<char>(line.label.front() + (line.label.front() < 'a' ? 'a' - 'A' : 0));
+    line.label = of + line.label;
+    line.rank = LineRank::more;
+    own.push_back(std::move(line));
+  }
+  return own;
+}
+
+/// What the last action changed beyond the place itself: in its section, and in the whole job.
+void add_elsewhere(Lines& lines, const Solved& now, const Solved& before, Place place) {
+  const auto index = static_cast<std::size_t>(place.piece);
+  if (place.sleeve >= 0 && now.results.pieces[index].sleeves.size() > 1) {
+    add_changed(lines, lines_of_section(now, place), lines_of_section(before, place));
+  }
+  add_changed(lines, lines_of_job(now, place), lines_of_job(before, place));
 }
 
 }  // namespace
@@ -237,6 +324,7 @@ std::vector<FollowLine> follow_lines(const Solved& now, const Solved* before, Pl
       if (was.id == line.id && was.figure != line.figure) line.before = was.figure;
     }
   }
+  if (!now.results.pieces.empty()) add_elsewhere(lines, now, *before, place);
   return lines;
 }
 

@@ -45,9 +45,10 @@ struct FollowLine {
   LineRank rank = LineRank::needed;
 };
 
-/// What follows for the place. `opened` is the id of a line that was asked for: of those that do
-/// not always stand there ("total.5", the running total to sleeve number 5; "middle.5", to the
-/// middle of the lap at that sleeve's right) that one does.
+/// What follows for the place, and of its section and of the whole job what the last action
+/// changed. `opened` is the id of a line that was asked for: of those that do not always stand
+/// there ("total.5", the running total to sleeve number 5; "middle.5", to the middle of the lap at
+/// that sleeve's right) that one does.
 std::vector<FollowLine> follow_lines(const Solved& now, const Solved* before, Place place,
                                      std::string_view opened = {});
 
