@@ -5,6 +5,7 @@
 
 #include "engine/base/number_text.h"
 #include "engine/solve/rows.h"
+#include "engine/solve/solve.h"
 
 namespace pouncemark::solve {
 namespace {
@@ -147,6 +148,16 @@ void mark_side_rows(const job::Section& section, std::vector<Sleeve>* sleeves) {
 
 }  // namespace
 
+OutBy out_by(const job::Section& section, std::int64_t sleeves) {
+  const Um width_off = section.width_tolerance_um.value_or(material::kAssumedWidthToleranceUm);
+  const Um lap_off = section.lap_tolerance_um.value_or(material::kAssumedLapToleranceUm);
+  const auto n = static_cast<double>(sleeves);
+  const double w = from_um(width_off);
+  const double l = from_um(lap_off);
+  return {to_um(std::sqrt(n * w * w + (n - 1) * l * l)),
+          sleeves * width_off + (sleeves - 1) * lap_off};
+}
+
 Piece section_piece(const job::Section& section, int entry) {
   Piece piece;
   piece.code = section.code;
@@ -168,14 +179,9 @@ Piece section_piece(const job::Section& section, int entry) {
   }
   mark_side_rows(section, &piece.sleeves);
   piece.width_um = piece.running_totals_um.back();
-  const Um width_off = section.width_tolerance_um.value_or(material::kAssumedWidthToleranceUm);
-  const Um lap_off = section.lap_tolerance_um.value_or(material::kAssumedLapToleranceUm);
-  const auto sleeves = static_cast<Um>(piece.sleeves.size());
-  const auto n = static_cast<double>(sleeves);
-  const double w = from_um(width_off);
-  const double l = from_um(lap_off);
-  piece.likely_um = to_um(std::sqrt(n * w * w + (n - 1) * l * l));
-  piece.worst_um = sleeves * width_off + (sleeves - 1) * lap_off;
+  const OutBy out = out_by(section, std::ssize(piece.sleeves));
+  piece.likely_um = out.likely_um;
+  piece.worst_um = out.worst_um;
   piece.outline = piece::sleeve_outline(0, from_um(piece.width_um), from_um(piece.length_um));
   return piece;
 }

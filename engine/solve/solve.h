@@ -34,4 +34,11 @@ SolvedPieces solve_pieces(const job::Job& job, const job::Job& was_job, const So
 /// The pieces put together with what only the whole job can say: solve(job) by other means.
 Results put_together(const job::Job& job, const SolvedPieces& pieces);
 
+/// How far out the first so many sleeves of a section could end up together: likely, and at worst.
+struct OutBy {
+  Um likely_um = 0;
+  Um worst_um = 0;
+};
+OutBy out_by(const job::Section& section, std::int64_t sleeves);
+
 }  // namespace pouncemark::solve

@@ -7,6 +7,7 @@
 #include "web/panels/lying_marks.h"
 #include "web/panels/page.h"
 #include "web/panels/panel_grips.h"
+#include "web/panels/place_tags.h"
 #include "web/panels/whole_strip.h"
 
 namespace pouncemark::web {
@@ -176,6 +177,7 @@ void backed_panel(Page& page) {
   }
   lying_words(page, sheet, 60);
   edge_words(page, part, piece, sheet);
+  tags_on_panel(page, part, sheet);
   panel_grips(page, part.lying, sheet);
   pull_handles(page);
   how_slip(page, how_tops);

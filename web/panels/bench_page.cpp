@@ -78,6 +78,7 @@ void BenchPage::act() {
   work_out_prints(bench_, state_);
   ask_how(bench_, state_.how);
   keep();
+  ask_what_follows(bench_, state_);
   if (!acts.empty()) host::request_frames();
 }
 

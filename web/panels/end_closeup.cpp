@@ -7,6 +7,7 @@
 #include "web/panels/end_measures.h"
 #include "web/panels/lying_marks.h"
 #include "web/panels/make_marks.h"
+#include "web/panels/place_tags.h"
 #include "web/widgets/steel_rule.h"
 
 namespace pouncemark::web {
@@ -155,6 +156,7 @@ void draw_end(Page& page, const EndCloseup& end) {
     shared_words(page, end);
   }
   if (!end.is_bottom) width_box(page, end);
+  if (!end.is_bottom) tags_at_end(page, end);
 }
 
 }  // namespace pouncemark::web

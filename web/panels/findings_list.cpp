@@ -10,6 +10,22 @@
 namespace pouncemark::web {
 namespace {
 
+constexpr std::size_t kInFull = 2;  ///< as many stand there in full where there is room
+
+/// One finding as it is drawn: its own words, its name on the bench, what helps with it.
+struct Shown {
+  const solve::Finding& finding;
+  const std::vector<Remedy>& remedies;
+  std::string id;
+};
+
+std::string finding_id(std::size_t index) { return "finding." + std::to_string(index); }
+
+Shown entry_at(const Page& page, std::size_t index) {
+  const ListedFinding& listed = page.state.found.listed[index];
+  return {page.bench.now().results.findings[listed.index], listed.remedies, finding_id(index)};
+}
+
 /// The sentence without the figure it begins with: that stands large before it.
 std::string after_figure(const solve::Finding& finding) {
   const std::string lead = finding.figure + " ";
@@ -24,8 +40,13 @@ bool is_pressed(const Page& page, const Touch& touch) {
   return touch.clicked || (touch.focused && page.hand.sum_key());
 }
 
-bool is_open(const Page& page, const solve::Finding& finding, const std::string& id) {
-  return page.state.open_sum == id && !finding.sum.empty();
+bool is_open(const Page& page, const Shown& entry) {
+  return page.state.open_sum == entry.id && !entry.finding.sum.empty();
+}
+
+/// What to change, in words: where buttons do it, they say it.
+std::string change_words(const Shown& entry) {
+  return entry.remedies.empty() ? entry.finding.change : std::string();
 }
 
 /// How far the sentence stands in beside its figure; 0: a long figure has a line of its own.
@@ -36,25 +57,51 @@ float figure_indent(const Page& page, const solve::Finding& finding, float width
 }
 
 /// Height of a finding's own words.
-float words_height(const Page& page, const solve::Finding& finding, float width) {
+float words_height(const Page& page, const Shown& entry, float width) {
+  const solve::Finding& finding = entry.finding;
   const float left = figure_indent(page, finding, width);
   const float own_line = left == 0 && !finding.figure.empty() ? page.brush.pitch(Role::figure) : 0;
   const auto lines =
       broken(page.brush, after_figure(finding), width - left, Role::text, false).size() +
-      broken(page.brush, finding.change, width - left, Role::text, false).size();
+      broken(page.brush, change_words(entry), width - left, Role::text, false).size();
   return own_line + static_cast<float>(lines) * page.brush.pitch(Role::text);
 }
 
+/// The buttons one after the other, on a new line where they would go beyond the right edge; drawn
+/// where `press` is, measured in any case. Gives the height they take.
+template <typename Press>
+float buttons(const Page& page, const Shown& entry, const Area& area, const Press& press) {
+  if (entry.remedies.empty()) return 0;
+  const float height = button_height();
+  float x = area.left;
+  float y = area.top;
+  for (const Remedy& remedy : entry.remedies) {
+    const float wide = button_width(page.brush, remedy.words, false);
+    if (x > area.left && x + wide > area.right) {
+      x = area.left;
+      y += height + 8;
+    }
+    press(remedy, area_at(x, y, wide, height));
+    x += wide + 8;
+  }
+  return y + height + 10 - area.top;
+}
+
+float buttons_height(const Page& page, const Shown& entry, float width) {
+  return buttons(page, entry, {0, 0, width, 0}, [](const Remedy&, const Area&) {});
+}
+
 /// Height of a finding in full, its sum with it when it is open.
-float full_height(const Page& page, const solve::Finding& finding, const std::string& id,
-                  float width) {
-  const float sum = is_open(page, finding, id) ? sum_height(page.brush, sum_of(finding), width) : 0;
-  return tag_height() + words_height(page, finding, width) + sum + 14;
+float full_height(const Page& page, const Shown& entry, float width) {
+  const float sum = is_open(page, entry) ? sum_height(page.brush, sum_of(entry.finding), width) : 0;
+  return tag_height() + words_height(page, entry, width) + buttons_height(page, entry, width) +
+         sum + 14;
 }
 
 /// The figure, the sentence beside or below it, and what to change; gives the base line after.
-float finding_words(const Page& page, const solve::Finding& finding, const Area& area, float y) {
+float finding_words(const Page& page, const Shown& entry, const Area& area, float y) {
   const Brush& brush = page.brush;
+  const solve::Finding& finding = entry.finding;
   const Ink figure_ink{Role::figure, true, tag_colour(kind_of(finding.severity))};
   const float indent = figure_indent(page, finding, area.width());
   if (indent == 0 && !finding.figure.empty()) {
@@ -64,44 +111,87 @@ float finding_words(const Page& page, const solve::Finding& finding, const Area&
   }
   const float left = area.left + indent;
   y = brush.paragraph({left, y}, after_figure(finding), area.right - left, {});
-  if (!finding.change.empty()) {
-    y = brush.paragraph({left, y}, finding.change, area.right - left, {Role::text, false, kSoft});
-  }
-  return y;
+  const std::string change = change_words(entry);
+  if (change.empty()) return y;
+  return brush.paragraph({left, y}, change, area.right - left, {Role::text, false, kSoft});
+}
+
+/// Where it is to be seen, beside its tag; pressed it goes there.
+void place_words(Page& page, const Shown& entry, float left, const Area& area) {
+  const Brush& brush = page.brush;
+  const Bench& bench = page.bench;
+  const float base = area.top + tag_height() / 2 + brush.rise(Role::second_line) / 2;
+  const auto lines =
+      broken(brush, entry.finding.place, area.right - left, Role::second_line, false);
+  if (lines.empty()) return;
+  const float wide = brush.words({left, base}, lines.front(), {Role::second_line, false, kInk});
+  const Spotted here{bench.place(),
+                     bench.place().sleeve < 0 ? shown_lap(bench, page.state.chosen_lap) : -1};
+  const Spotted there = place_of(bench.now().results, entry.finding, here);
+  if (there.place.piece < 0) return;
+  const bool is_here = held_within(bench.now().results, there.place) == here.place &&
+                       (there.lap < 0 || there.lap == here.lap);
+  if (is_here) return;
+  const float higher = (button_height() - tag_height()) / 2;
+  const Area place = {left - 4, area.top - higher, left + wide + 4,
+                      area.top + tag_height() + higher};
+  const Touch touch = page.hand.touch(entry.id + ".place", place, "go to " + entry.finding.place);
+  brush.line({left, base + 4}, {left + wide, base + 4}, touch.over ? kInk : kPale,
+             touch.over ? 1.5f : 1.0f);
+  focus_ring(brush, page.hand, place, touch.focused);
+  if (!touch.clicked) return;
+  page.later([&bench_now = page.bench, &state = page.state, there] {
+    go_to(bench_now, state.chosen_lap, there);
+    state.shows_all_follows = false;
+  });
+}
+
+void remedy_buttons(Page& page, const Shown& entry, const Area& area) {
+  buttons(page, entry, area, [&page, &entry](const Remedy& remedy, const Area& place) {
+    if (!button(page.brush, page.hand, entry.id + "." + remedy.id, place, remedy.words)) return;
+    page.later([&bench = page.bench, job = remedy.job, action = remedy.action] {
+      bench.edit(job, action);
+    });
+  });
 }
 
 /// One finding in full: tag, place, figure first, sentence, what to change, and its sum when asked.
 /// Where there is no room for all of an open one its sum comes first.
-float whole_finding(Page& page, const solve::Finding& finding, const std::string& id,
-                    const Area& area) {
+float whole_finding(Page& page, const Shown& entry, const Area& area) {
   const Brush& brush = page.brush;
+  const solve::Finding& finding = entry.finding;
   const float tag_right = tag(brush, {area.left, area.top}, kind_of(finding.severity));
-  const float middle = area.top + tag_height() / 2 + brush.rise(Role::second_line) / 2;
-  brush.words({tag_right + 10, middle}, finding.place, {Role::second_line, false, kInk});
+  place_words(page, entry, tag_right + 10, area);
   float y = area.top + tag_height() + brush.pitch(Role::text);
-  const bool shows_sum = is_open(page, finding, id);
-  const bool is_tight = shows_sum && full_height(page, finding, id, area.width()) > area.height();
-  if (!is_tight) y = finding_words(page, finding, area, y);
+  const bool shows_sum = is_open(page, entry);
+  const bool is_tight = shows_sum && full_height(page, entry, area.width()) > area.height();
+  if (!is_tight) y = finding_words(page, entry, area, y);
   float bottom = y - brush.pitch(Role::text) + 8;
   if (shows_sum) {
     const float top = bottom;
     draw_sum(brush, sum_of(finding), {area.left, top}, area.width());
     bottom += sum_height(brush, sum_of(finding), area.width());
-    page.hand.note(id + ".sum", {area.left, top, area.right, bottom}, finding.sum);
+    page.hand.note(entry.id + ".sum", {area.left, top, area.right, bottom}, finding.sum);
   }
   const Area whole = {area.left, area.top, area.right, bottom};
-  const Touch touch = page.hand.touch(id, whole, finding.sentence);
+  const Touch touch = page.hand.touch(entry.id, whole, finding.sentence);
   if (touch.over && !shows_sum && !finding.sum.empty()) {
     brush.line({area.left, bottom - 3}, {area.right, bottom - 3}, kPale, 1);
   }
   focus_ring(brush, page.hand, whole, touch.focused);
-  if (is_pressed(page, touch) && !finding.sum.empty()) open_or_close_sum(page, id);
-  return whole.bottom + 10;
+  if (is_pressed(page, touch) && !finding.sum.empty()) open_or_close_sum(page, entry.id);
+  if (is_tight || entry.remedies.empty()) return bottom + 10;
+  const Area foot = {area.left, bottom + 2, area.right, area.bottom};
+  remedy_buttons(page, entry, foot);
+  return foot.top + buttons_height(page, entry, area.width()) + 4;
 }
 
+float short_height() { return tag_height() + 14; }
+
 /// A finding on one line: the tag and its sentence as far as it goes.
-float short_finding(Page& page, const solve::Finding& finding, const std::string& id, Area area) {
+float short_finding(Page& page, const Shown& entry, Area area) {
   const Brush& brush = page.brush;
+  const solve::Finding& finding = entry.finding;
   brush.line({area.left, area.top - 4}, {area.right, area.top - 4}, kPale, 1);
   const float x = tag(brush, {area.left, area.top + 2}, kind_of(finding.severity)) + 10;
   const float base = area.top + 2 + tag_height() / 2 + brush.rise(Role::text) / 2;
@@ -112,29 +202,49 @@ float short_finding(Page& page, const solve::Finding& finding, const std::string
     const bool cut = lines.size() > 1;
     brush.words({x, base}, cut ? lines.front() + " \xE2\x80\xA6" : lines.front(), {});
   }
-  const Area whole = {area.left, area.top - 2, area.right, area.top + tag_height() + 6};
-  const Touch touch = page.hand.touch(id, whole, words);
+  const Area whole = {area.left, area.top - 4, area.right, area.top - 4 + short_height()};
+  const Touch touch = page.hand.touch(entry.id, whole, words);
   focus_ring(brush, page.hand, whole, touch.focused);
-  if (is_pressed(page, touch)) open_or_close_sum(page, id);
-  return area.top + tag_height() + 14;
+  if (is_pressed(page, touch)) open_or_close_sum(page, entry.id);
+  return area.top + short_height();
 }
 
-std::string finding_id(std::size_t index) { return "finding." + std::to_string(index); }
+/// The line that leads on to the findings that have no room, and after the last back to the first.
+void more_findings(Page& page, std::size_t next, const Area& area) {
+  const Brush& brush = page.brush;
+  const std::size_t all = page.state.found.listed.size();
+  const std::string words =
+      next < all ? counted(static_cast<std::int64_t>(all - next), "more found", "more found")
+                 : "Back to the first found";
+  brush.line({area.left, area.top - 4}, {area.right, area.top - 4}, kPale, 1);
+  const Area whole = {area.left, area.top - 4, area.right, area.top - 4 + short_height()};
+  const Touch touch = page.hand.touch("finding.more", whole, words);
+  const float base = whole.mid_y() + brush.rise(Role::text) / 2;
+  const float wide = brush.words({area.left, base}, words, {Role::text, false, kSoft});
+  brush.line({area.left, base + 4}, {area.left + wide, base + 4}, touch.over ? kInk : kPale,
+             touch.over ? 1.5f : 1.0f);
+  focus_ring(brush, page.hand, whole, touch.focused);
+  if (!touch.clicked) return;
+  page.later([&state = page.state, next, all] {
+    state.open_sum.clear();
+    state.found.first = next < all ? next : 0;
+  });
+}
 
-float short_height() { return tag_height() + 14; }
-
-/// The first finding to show: the first of all, or a later one where the open one would else have
-/// no room.
-std::size_t first_shown(const Page& page, const std::vector<const solve::Finding*>& found,
-                        const Area& area) {
-  for (std::size_t open = 0; open < found.size(); ++open) {
-    const std::string id = finding_id(open);
-    if (!is_open(page, *found[open], id)) continue;
-    const float room = area.height() - full_height(page, *found[open], id, area.width());
+/// The first finding to show: as it was turned to, or a later one where the open one would else
+/// have no room.
+std::size_t first_shown(const Page& page, const Area& area) {
+  const std::size_t count = page.state.found.listed.size();
+  const std::size_t first = page.state.found.first < count ? page.state.found.first : 0;
+  for (std::size_t open = 0; open < count; ++open) {
+    const Shown entry = entry_at(page, open);
+    if (!is_open(page, entry)) continue;
+    const float room = area.height() - full_height(page, entry, area.width());
     const auto before = room <= 0 ? 0 : static_cast<std::size_t>(room / short_height());
-    return open > before ? open - before : 0;
+    if (open < first) return open;
+    return open - first > before ? open - before : first;
   }
-  return 0;
+  return first;
 }
 
 /// Change all, back to the section's own figure: offered only where a sleeve's ends differ.
@@ -181,48 +291,44 @@ TagKind kind_of(solve::Severity severity) {
   return severity == solve::Severity::warn ? TagKind::warn : TagKind::note;
 }
 
-std::vector<const solve::Finding*> nearest_first(const Page& page) {
-  const solve::Results& results = page.bench.now().results;
-  const int here = page.bench.place().piece;
-  std::vector<const solve::Finding*> found;
-  for (const bool near : {true, false}) {
-    for (const solve::Finding& finding : results.findings) {
-      if ((finding.piece == here) == near) found.push_back(&finding);
-    }
-  }
-  return found;
-}
-
 float wanted_by_findings(const Page& page, float width) {
-  const auto found = nearest_first(page);
-  if (found.empty()) return 2 * short_height();
-  const float first = tag_height() + words_height(page, *found.front(), width) + 14;
-  return first + (found.size() > 1 ? short_height() : 0);
+  const std::size_t count = page.state.found.listed.size();
+  if (count == 0) return 2 * short_height();
+  const Shown entry = entry_at(page, 0);
+  const float first =
+      tag_height() + words_height(page, entry, width) + buttons_height(page, entry, width) + 14;
+  return first + (count > 1 ? short_height() : 0);
 }
 
 void findings_list(Page& page, const Area& area) {
   Area rest = area;
   rest.top = end_remedies(page, area);
-  const auto found = nearest_first(page);
-  if (found.empty()) {
+  const std::size_t count = page.state.found.listed.size();
+  if (count == 0) {
     page.brush.words({rest.left, rest.top + 20}, "Nothing found that stands in the way.", {});
     return;
   }
   page.brush.start_window({rest.left - 6, rest.top - 8, rest.right + 6, rest.bottom});
-  std::size_t open = found.size();
-  for (std::size_t i = 0; i < found.size(); ++i) {
-    if (is_open(page, *found[i], finding_id(i))) open = i;
+  std::size_t open = count;
+  for (std::size_t i = 0; i < count; ++i) {
+    if (is_open(page, entry_at(page, i))) open = i;
   }
-  for (std::size_t i = first_shown(page, found, rest);
-       i < found.size() && rest.top + tag_height() + 8 <= rest.bottom; ++i) {
-    const std::string id = finding_id(i);
+  const std::size_t first = first_shown(page, rest);
+  std::size_t i = first;
+  for (; i < count; ++i) {
+    const Shown entry = entry_at(page, i);
+    // The last line there is room for leads on to the rest.
+    const float leads_on = i + 1 < count || first > 0 ? short_height() : 0;
+    const bool is_first = i == first;
+    if (!is_first && rest.height() < short_height() + leads_on - 6) break;
     // Those before the open one give way to it.
-    const bool gives_way = open < found.size() && i < open;
-    const bool fits = full_height(page, *found[i], id, rest.width()) <= rest.height();
-    const bool whole = i == open || (i < 2 && fits && !gives_way);
-    rest.top =
-        whole ? whole_finding(page, *found[i], id, rest) : short_finding(page, *found[i], id, rest);
+    const bool gives_way = open < count && i < open;
+    const bool fits = full_height(page, entry, rest.width()) + leads_on <= rest.height();
+    const bool whole = i == open || (i < first + kInFull && fits && !gives_way);
+    rest.top = whole ? whole_finding(page, entry, rest) : short_finding(page, entry, rest);
   }
+  const bool has_room = rest.top + short_height() - 10 <= rest.bottom;
+  if ((i < count || first > 0) && has_room) more_findings(page, i, rest);
   page.brush.end_window();
 }
 

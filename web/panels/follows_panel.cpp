@@ -16,6 +16,7 @@ namespace {
 
 constexpr std::string_view kSlip = "slip.";
 constexpr std::string_view kMore = "slip.more";
+constexpr std::string_view kFolded = "slip.folded";
 
 /// The id of the slip's line whose sum is open; empty where it is a finding's or none is.
 std::string_view opened_line(const Page& page) {
@@ -23,9 +24,7 @@ std::string_view opened_line(const Page& page) {
   return open.substr(0, kSlip.size()) == kSlip ? open.substr(kSlip.size()) : std::string_view();
 }
 
-std::vector<FollowLine> lines_that_follow(const Page& page) {
-  return follow_lines(page.bench.now(), page.bench.before(), page.bench.place(), opened_line(page));
-}
+std::vector<FollowLine> lines_that_follow(const Page& page) { return page.state.followed.lines; }
 
 SlipLine slip_line(const FollowLine& line) {
   SlipLine set;
@@ -48,12 +47,37 @@ SlipLook slip_look(const Page& page) {
   return look;
 }
 
-void drop(const Page& page, LineRank rank, std::vector<FollowLine>* lines) {
-  const std::string_view open = opened_line(page);
-  lines->erase(
-      std::remove_if(lines->begin(), lines->end(),
-                     [&](const FollowLine& line) { return line.rank == rank && line.id != open; }),
-      lines->end());
+/// A line that can be spared: it did not change, and its sum is not open.
+bool can_fold(const Page& page, const FollowLine& line) {
+  return line.rank != LineRank::needed && line.before.empty() && line.id != opened_line(page);
+}
+
+/// Those that can be spared go into one line that unfolds them: those of the whole job, and where
+/// that is not enough `all`.
+void fold(const Page& page, bool all, std::vector<FollowLine>* lines) {
+  std::vector<FollowLine> kept;
+  for (FollowLine& line : *lines) {
+    const bool goes = can_fold(page, line) && (all || line.rank == LineRank::whole_job);
+    if (!goes) kept.push_back(std::move(line));
+  }
+  const std::size_t folded = lines->size() - kept.size();
+  *lines = std::move(kept);
+  if (folded == 0) return;
+  FollowLine line;
+  line.id = std::string(kFolded.substr(kSlip.size()));
+  line.label = "More that follows";
+  line.figure = std::to_string(folded);
+  lines->push_back(std::move(line));
+}
+
+/// The line that folds them again.
+void offer_to_fold(const Page& page, std::vector<FollowLine>* lines) {
+  const auto folds = [&page](const FollowLine& line) { return can_fold(page, line); };
+  if (std::none_of(lines->begin(), lines->end(), folds)) return;
+  FollowLine line;
+  line.id = std::string(kFolded.substr(kSlip.size()));
+  line.label = "Less that follows";
+  lines->push_back(std::move(line));
 }
 
 /// Height of the slip's sum that is open.
@@ -68,8 +92,8 @@ float open_sum_height(const Page& page, float width, const std::vector<FollowLin
   return 0;
 }
 
-/// Lines that can be spared go where they would take the findings' room or that of an open sum,
-/// those of the whole job first; the lines stand closer before one goes.
+/// Lines that can be spared are folded into one where they would take the findings' room or that of
+/// an open sum, until they are unfolded by hand; the lines stand closer before one goes.
 void spare_lines(const Page& page, const Area& area, float wanted, std::vector<FollowLine>* lines,
                  SlipLook* look) {
   const float least = text_size() == TextSize::large ? 36.0f : 30.0f;
@@ -79,8 +103,17 @@ void spare_lines(const Page& page, const Area& area, float wanted, std::vector<F
   const float below = std::max(wanted, std::min(wanted, tag_height() + 14) + sum);
   const float room = area.height() - head - below;
   const auto count = [lines] { return static_cast<float>(lines->size()); };
-  for (const LineRank rank : {LineRank::whole_job, LineRank::more}) {
-    if (room < least * count()) drop(page, rank, lines);
+  if (room < least * count()) {
+    if (page.state.followed.is_unfolded) {
+      offer_to_fold(page, lines);
+    } else {
+      const std::vector<FollowLine> whole = *lines;
+      fold(page, false, lines);
+      if (room < least * count()) {
+        *lines = whole;
+        fold(page, true, lines);
+      }
+    }
   }
   if (!lines->empty()) look->line_height = std::clamp(room / count(), least, look->line_height);
 }
@@ -135,7 +168,9 @@ void full_slip(Page& page, const Area& area, const Area* beside) {
   const std::size_t all = lines.size();
   lines = part_of(page, area, std::move(lines), look);
   const std::string pressed = slip(page.brush, page.hand, area, lines, look);
-  if (pressed == kMore) {
+  if (pressed == kFolded) {
+    page.later([&followed = page.state.followed] { followed.is_unfolded = !followed.is_unfolded; });
+  } else if (pressed == kMore) {
     lead_on(page, lines.size() - 1, all);
   } else if (!pressed.empty()) {
     open_or_close_sum(page, pressed);
@@ -227,7 +262,7 @@ void tray(Page& page) {
     page.later([&state = page.state] { state.shows_all_follows = !state.shows_all_follows; });
   }
   const auto lines = tray_lines(page);
-  const auto found = nearest_first(page);
+  const auto& found = page.state.found.listed;
   const float tag_width = found.empty() ? 0.0f : 250.0f;
   float x = tray.left + 16;
   for (std::size_t i = 0; i < lines.size() && i < 3; ++i) {
@@ -238,7 +273,8 @@ void tray(Page& page) {
     brush.line({x - 14, tray.top + 12}, {x - 14, tray.bottom - 12}, kPale, 1);
   }
   if (found.empty() || x + 180 > more.left) return;
-  tray_finding(page, *found.front(), {x, tray.top, more.left - 12, tray.bottom});
+  tray_finding(page, page.bench.now().results.findings[found.front().index],
+               {x, tray.top, more.left - 12, tray.bottom});
 }
 
 }  // namespace

@@ -13,6 +13,7 @@
 #include "web/model/printing.h"
 #include "web/panels/print_state.h"
 #include "web/panels/pull_handle.h"
+#include "web/panels/what_follows.h"
 #include "web/scene/scene.h"
 #include "web/widgets/brush.h"
 #include "web/widgets/button.h"
@@ -49,6 +50,9 @@ struct PageState {
   ActionsSlip actions;
   bool shows_all_follows = false;  ///< the slip drawn over the bench where there is only a tray
   PullState pulling;
+  FoundList found;
+  Followed followed;
+  ChosenLap chosen_lap;
   std::size_t first_follow = 0;  ///< first line shown of a slip too long for its column
   std::size_t first_guide = 0;   ///< first line shown of the list of guides
   PaperChoice paper;

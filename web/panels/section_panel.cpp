@@ -35,19 +35,31 @@ WholeSection whole_in(const Page& page, const solve::Piece& piece, const Area& a
   return whole;
 }
 
-void press_sleeves(Page& page, const solve::Piece& piece, const WholeSection& whole) {
-  for (std::size_t i = 0; i < piece.sleeves.size(); ++i) {
-    const solve::Sleeve& sleeve = piece.sleeves[i];
-    const float a = whole.lying.y(sleeve.left_um);
-    const float b = whole.lying.y(sleeve.left_um + sleeve.width_um);
-    const Area area = {whole.sheet.left, std::min(a, b), whole.sheet.right, std::max(a, b)};
-    const Touch touch = page.hand.touch("sleeve." + sleeve.code, area, "sleeve " + sleeve.code);
-    if (touch.over) page.brush.frame(area, kPen, 2);
-    if (touch.clicked) {
-      const Place to{page.bench.place().piece, static_cast<int>(i)};
-      page.later([&bench = page.bench, to] { bench.go(to); });
-    }
-  }
+/// Pressed, the lap nearest to the hand is chosen.
+void press_laps(Page& page, const solve::Piece& piece, const WholeSection& whole) {
+  const Touch touch =
+      page.hand.touch("whole", whole.sheet, "the whole section: press near a lap to see it");
+  focus_ring(page.brush, page.hand, whole.sheet, touch.focused);
+  if (!touch.over) return;
+  const float y = page.hand.at().y;
+  const Um down = to_um(static_cast<double>(y - whole.sheet.top) / whole.lying.px_per_mm);
+  const int lap = lap_nearest(piece, whole.lying.face_down ? piece.width_um - down : down);
+  if (lap < 0) return;
+  const float middle = whole.lying.y(piece.row_middles_um[static_cast<std::size_t>(lap)]);
+  page.brush.line({whole.sheet.left, middle}, {whole.sheet.right, middle}, kPen, 2);
+  if (touch.clicked) choose_lap(page, lap);
+}
+
+/// The part of the section that the close-up shows, framed in pen; gives its width.
+float frame_of_closeup(Page& page, const WholeSection& whole, const LapView& view) {
+  if (view.lap < 0) return 0;
+  const float middle = whole.lying.y(view.middle_um);
+  const auto scale = static_cast<float>(whole.lying.px_per_mm / view.lying.px_per_mm);
+  const float high = std::max(view.window.height() * scale / 2, 10.0f);
+  const float wide = std::max(view.window.width() * scale, 28.0f);
+  page.brush.frame({whole.sheet.left - 4, middle - high, whole.sheet.left + wide, middle + high},
+                   kPen, 3, 3);
+  return wide;
 }
 
 /// What the make shows of every sleeve.
@@ -97,7 +109,8 @@ void draw_whole(Page& page, const solve::Piece& piece, const WholeSection& whole
   }
 }
 
-void words_on(Page& page, const Area& sheet) {
+/// `clear` is how far from the bottom end something else stands already.
+void words_on(Page& page, const Area& sheet, float clear) {
   const Brush& brush = page.brush;
   const auto label = [&](float x, const char* words) {
     const float wide = brush.width_of(words, Role::second_line, true) + 12;
@@ -110,9 +123,57 @@ void words_on(Page& page, const Area& sheet) {
   const float ends = brush.width_of("BOTTOM", Role::second_line, true) + 28;
   const float front = brush.width_of("FRONT", Role::second_line, true) + 12;
   label(sheet.mid_x(), "FRONT");
-  if (sheet.width() < 2 * ends + front + 16) return;
-  label(sheet.left + ends / 2 + 4, "BOTTOM");
+  if (sheet.width() < 2 * ends + clear + front + 16) return;
+  label(sheet.left + clear + ends / 2, "BOTTOM");
   label(sheet.right - 30, "TOP");
+}
+
+/// Even | Exactly 55 for the staples in the laps, with the spacing that is wanted before them;
+/// gives the left edge.
+float lap_rule_switch(Page& page, float right, float top) {
+  const Solved& now = page.bench.now();
+  const Place place = page.bench.place();
+  const job::Section& section = *section_at(now.job, now.results, place);
+  const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
+  if (!section.lap_rows || section.make == job::Make::round || piece.sleeves.size() < 2) {
+    return right;
+  }
+  const bool exact = section.lap_rows->staple.rule == job::SpacingRule::exact;
+  const std::string exactly = "Exactly " + short_mm_text(section.lap_rows->staple.spacing_um, 2);
+  const float height = button_height();
+  const float exact_width = button_width(page.brush, exactly);
+  const float even_width = button_width(page.brush, "Even");
+  const Area second = area_at(right - exact_width, top, exact_width, height);
+  const Area first = area_at(second.left - 8 - even_width, top, even_width, height);
+  const auto kind = [](bool chosen) { return chosen ? ButtonKind::chosen : ButtonKind::plain; };
+  const auto choose = [&page, place](job::SpacingRule rule, const std::string& words) {
+    page.later([&bench = page.bench, place, rule, words] {
+      const Solved& solved = bench.now();
+      if (lap_rule_at(solved.job, solved.results, place) == rule) return;
+      bench.edit(with_lap_rule(solved.job, solved.results, place, rule),
+                 "Chose " + words + " for the lap staples of " + name_of(solved.results, place));
+    });
+  };
+  if (button(page.brush, page.hand, "lap_rule.even", first, "Even",
+             {kind(!exact), false, Role::text, "lap staples, even spacing"})) {
+    choose(job::SpacingRule::even, "even spacing");
+  }
+  if (button(page.brush, page.hand, "lap_rule.exact", second, exactly,
+             {kind(exact), false, Role::text, "lap staples, " + exactly})) {
+    choose(job::SpacingRule::exact,
+           "exactly " + exact_mm_text(section.lap_rows->staple.spacing_um));
+  }
+  const float width = text_size() == TextSize::large ? 92.0f : 74.0f;
+  const Area box = area_at(first.left - 12 - width, top, width, height);
+  measure_box(page, {"box.lap_spacing",
+                     Measure::lap_spacing,
+                     box,
+                     "spacing wanted of the lap staples",
+                     {100, kMostLengthUm}});
+  const char* words = "lap staples";
+  page.brush.words({box.left - 10, box.mid_y() + page.brush.rise(Role::text) / 2}, words,
+                   {Role::text, false, kInk, Side::right});
+  return box.left - 20 - page.brush.width_of(words, Role::text, false);
 }
 
 }  // namespace
@@ -125,30 +186,34 @@ void section_panel(Page& page) {
   const float switch_left = face_switch(page, middle.right, middle.top);
   const float how = how_opener(page, switch_left - 16, middle.top, Side::right);
   place_line(page, {middle.left, middle.top + 24}, how - 12);
-  const float base = middle.top + std::max(72.0f, button_height() + 34);
-  headline_words(page, {middle.left, base}, 1e6f, false);
+  const float second = middle.top + button_height() + 6;
+  const float base = second + button_height() / 2 + brush.rise(Role::headline) / 2;
+  const float limit = lap_rule_switch(page, middle.right, second);
+  headline_words(page, {middle.left, base}, limit - 12, false);
   const float small = brush.pitch(Role::second_line);
-  const float top = base + 20 + small;
+  const float top = second + button_height() + 14 + small;
   const float totals_height = std::min(244.0f, (middle.bottom - top) * 0.5f);
   const Area totals = {middle.left, middle.bottom - totals_height, middle.right, middle.bottom};
-  const HowTops how_tops{base + 14, totals.top - 8};
+  const HowTops how_tops{second + button_height() + 8, totals.top - 8};
   cover_for_how(page, how_tops);
   const float room = totals.top - top - small - 16;
   const float share = (middle.width() - 110) * 0.52f;
   const WholeSection whole =
       whole_in(page, piece, {middle.left, top, middle.left + share, top + room});
+  const float gutter = text_size() == TextSize::large ? 120.0f : 104.0f;
+  const LapView view = lap_view(page, {whole.sheet.right + gutter, top, middle.right, top + room});
   draw_whole(page, piece, whole);
-  press_sleeves(page, piece, whole);
-  words_on(page, whole.sheet);
+  press_laps(page, piece, whole);
+  words_on(page, whole.sheet, frame_of_closeup(page, whole, view));
   const bool down = page.state.is_face_down;
   const std::string first = "left edge, sleeve " + std::to_string(piece.sleeves.front().number + 1);
   const std::string last = "right edge, sleeve " + std::to_string(piece.sleeves.back().number + 1);
   const Ink right{Role::second_line, false, kInk, Side::right};
   brush.words({whole.sheet.right, whole.sheet.top - 7}, down ? last : first, right);
   brush.words({whole.sheet.right, whole.sheet.bottom + small - 3}, down ? first : last, right);
-  lap_closeup(page, {whole.sheet.right + (text_size() == TextSize::large ? 120.0f : 104.0f), top,
-                     middle.right, top + room});
+  lap_closeup(page, view);
   running_totals(page, totals);
+  pull_handles(page);
   how_slip(page, how_tops);
 }
 

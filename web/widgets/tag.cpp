@@ -11,11 +11,23 @@ Colour tag_colour(TagKind kind) {
   return kind == TagKind::warn ? kWarn : kNote;
 }
 
+namespace {
+
+const char* word_of(TagKind kind) {
+  return kind == TagKind::stop ? "STOP" : kind == TagKind::warn ? "WARN" : "NOTE";
+}
+
+}  // namespace
+
+float tag_width(const Brush& brush, TagKind kind) {
+  return brush.width_of(word_of(kind), Role::second_line, true) + tag_height() * 0.55f + 24;
+}
+
 float tag(const Brush& brush, Spot at, TagKind kind) {
-  const char* word = kind == TagKind::stop ? "STOP" : kind == TagKind::warn ? "WARN" : "NOTE";
+  const char* word = word_of(kind);
   const float height = tag_height();
   const float cut = height * 0.32f;
-  const float width = brush.width_of(word, Role::second_line, true) + height * 0.55f + 24;
+  const float width = tag_width(brush, kind);
   const Colour colour = tag_colour(kind);
   const float right = at.x + width;
   const float bottom = at.y + height;

@@ -14,5 +14,6 @@ float tag(const Brush& brush, Spot upper_left, TagKind kind);
 Colour tag_colour(TagKind kind);
 
 float tag_height();
+float tag_width(const Brush& brush, TagKind kind);
 
 }  // namespace pouncemark::web
