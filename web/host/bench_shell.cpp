@@ -115,6 +115,20 @@ void BenchShell::resize(int width, int height, float ratio) {
 
 bool BenchShell::frame(Guest* guest) {
   if (width_ == 0 || ratio_ == 0) return false;
+  draw(guest);
+  // What the hand asked for is done before the next drawing: the first is out of date, and only the
+  // second is worth its pixels.
+  if (guest != nullptr && guest->has_acts()) draw(guest);
+  if (window_ != nullptr) ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+  const bool was_typing = typing_.is_active;
+  note_typing();
+  pointer_shape_ = ImGui::GetMouseCursor();
+  const bool input_waits = !ImGui::GetCurrentContext()->InputEventsQueue.empty() || scale_ != 0;
+  return input_waits || was_typing != typing_.is_active;
+}
+
+/// Draws into lists; no pixel is touched.
+void BenchShell::draw(Guest* guest) {
   build_faces_if_needed();
   ImGuiIO& io = ImGui::GetIO();
   if (window_ != nullptr) {
@@ -136,12 +150,6 @@ bool BenchShell::frame(Guest* guest) {
   ImGui::GetBackgroundDrawList()->AddRectFilled({0, 0}, {width, height}, kBench);
   if (guest != nullptr) guest->draw(width, height, ratio_);
   ImGui::Render();
-  if (window_ != nullptr) ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
-  const bool was_typing = typing_.is_active;
-  note_typing();
-  pointer_shape_ = ImGui::GetMouseCursor();
-  const bool input_waits = !ImGui::GetCurrentContext()->InputEventsQueue.empty() || scale_ != 0;
-  return input_waits || was_typing != typing_.is_active;
 }
 
 void BenchShell::note_typing() {

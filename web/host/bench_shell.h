@@ -76,6 +76,7 @@ class BenchShell {
   int pointer_shape() const { return pointer_shape_; }
 
  private:
+  void draw(Guest* guest);
   void hold_keys(int held_keys);
   void give_scale();
   void note_typing();

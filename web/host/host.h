@@ -58,6 +58,9 @@ bool has_fingers();
 /// line with the id of a place names that place for those who walk the bench with Tab.
 void mirror_line(std::string_view id, std::string_view words);
 
+/// A drawing begins to note its places: those of the one before are forgotten.
+void forget_places();
+
 /// Notes where a thing with a name stands in this frame, in reading order: tests press it, and the
 /// mirror lays a button over it that Tab reaches and Enter presses. `state` is 0 for what cannot be
 /// pressed and is only noted, 1 for a plain thing, 2 for a switch that is on, 3 for the one of its
@@ -74,6 +77,9 @@ class Guest {
   virtual ~Guest() = default;
   /// Draws one frame with ImGui (between NewFrame and Render). Computes nothing.
   virtual void draw(float width, float height, float ratio) = 0;
+  /// True when what was just drawn asked for something that the next draw() does first: it is drawn
+  /// again at once, and this picture never shown.
+  virtual bool has_acts() { return false; }
   /// A file was chosen or dropped. `bytes` are as they stand on disk; nothing is checked yet.
   virtual void file_opened(std::string_view name, std::string_view bytes) = 0;
   /// The drop or choice could not be taken (several files, a folder, too large); a sentence.

@@ -181,6 +181,8 @@ void mirror_line(std::string_view id, std::string_view words) {
   pm_js_mirror_line(id.data(), size_of(id), words.data(), size_of(words));
 }
 
+void forget_places() { the_host().places.clear(); }
+
 void note_place(std::string_view id, float left, float top, float right, float bottom, int state) {
   const float ratio = the_host().shell.ratio();
   the_host().places.push_back(

@@ -26,6 +26,7 @@ class BenchPage final : public host::Guest {
   }
 
   void draw(float width, float height, float ratio) override;
+  bool has_acts() override { return !state_.acts.empty(); }
   void file_opened(std::string_view name, std::string_view bytes) override;
   void file_refused(std::string_view sentence) override;
   void record_found(std::string_view record) override;
@@ -205,6 +206,7 @@ void BenchPage::clear_mirror() {
 }
 
 void BenchPage::tell_host(const Page& page, float ratio) {
+  host::forget_places();
   for (const NotedPlace& place : page.hand.places()) {
     const Area& area = place.area;
     host::note_place(place.id, area.left * ratio, area.top * ratio, area.right * ratio,
