@@ -186,11 +186,11 @@ void actions_panel(Page& page) {
   }
   foot_of_list(page, form, y);
   // The wheel moves the rows and nothing else.
-  const int steps = slip.holds(page.hand.at()) ? page.hand.wheel() : 0;
+  const int steps = page.hand.lines_on(slip, form.row);
   if (steps != 0 && form.shown < form.rows) {
     page.later([&state, steps, form] {
       const auto last = static_cast<std::ptrdiff_t>(form.rows - form.shown);
-      const auto first = static_cast<std::ptrdiff_t>(form.first) - steps;
+      const auto first = static_cast<std::ptrdiff_t>(form.first) + steps;
       state.actions.first = static_cast<std::size_t>(std::clamp<std::ptrdiff_t>(first, 0, last));
     });
   }

@@ -52,6 +52,7 @@ class BenchPage final : public host::Guest {
   void clear_mirror();
 
   float ratio_ = 1;
+  bool had_finger_ = host::has_fingers();
   bool keys_page_has_focus_ = false;
   std::string focus_before_keys_page_;
   Bench bench_;
@@ -76,6 +77,7 @@ void BenchPage::act() {
   state_.acts.clear();
   for (const auto& one : acts) one();
   move_focus_for_keys_page();
+  if (!(state_.closeups.place == bench_.place())) state_.closeups = {bench_.place()};
   work_out_prints(bench_, state_);
   ask_how(bench_, state_.how);
   keep();
@@ -126,7 +128,12 @@ void BenchPage::draw(float width, float height, float ratio) {
                    ImGuiWindowFlags_NoScrollWithMouse);
   set_words_.begin_frame();
   const Brush brush(ImGui::GetWindowDrawList(), ratio, set_words_);
-  Page page{bench_, brush, hand_, scene_, state_, layout_for(width / ratio, height / ratio)};
+  const Layout layout = layout_for(width / ratio, height / ratio);
+  // The height of targets changes only once a press has ended, so that none moves away from under
+  // the finger that presses it.
+  if (hand_.let_go()) had_finger_ = hand_.is_finger();
+  set_for_fingers(layout.is_compact || had_finger_);
+  Page page{bench_, brush, hand_, scene_, state_, layout};
   hand_.set_covered(bench_.failed_open().has_value() || state_.shows_keys);
   ask_for_acts(page);
   // The brown paper again: a list of own drawing alone would upload the program's whole memory.

@@ -27,6 +27,11 @@ double scale_for(const Page& page, const Ends& ends, float width, float height) 
   return std::max(fits, 0.2);
 }
 
+/// Both kept-clear ends and the first spacing are seen, so that their arrows can be drawn.
+bool reach_fits(const Ends& ends, Um shown) {
+  return std::max(ends.bottom, ends.top) + ends.spacing <= shown;
+}
+
 /// The torn edge where the close-up stops.
 void torn(Page& page, float x, float y0, float y1, float side) {
   const int count = std::max(2, static_cast<int>((y1 - y0) / 9));
@@ -51,6 +56,7 @@ void sheet_and_rows(Page& page, const EndCloseup& end, const Ends& ends) {
   part.sleeve_left_um = sleeve.left_um;
   const Brush& brush = page.brush;
   const job::Section* section = section_at(now.job, now.results, place);
+  brush.start_window(end.sleeve.inset(-3));
   brush.fill(end.sleeve, kSheet);
   const float lap = end.lying.px(section->lap_um);
   const auto sleeves = static_cast<int>(piece.sleeves.size());
@@ -58,17 +64,21 @@ void sheet_and_rows(Page& page, const EndCloseup& end, const Ends& ends) {
   const bool lap_down = end.lying.face_down ? place.sleeve > 0 : place.sleeve + 1 < sleeves;
   const Area& seen = end.sleeve;
   if (lap_up) brush.fill({seen.left, seen.top, seen.right, seen.top + lap}, kLap);
-  if (lap_down) brush.fill({seen.left, seen.bottom - lap, seen.right, seen.bottom}, kLap);
+  const float foot = seen.top + end.lying.px(ends.width);
+  if (lap_down) brush.fill({seen.left, foot - lap, seen.right, foot}, kLap);
   const float in = end.lying.px(kInFromEnds);
-  draw_cloth(page, part,
-             {end.lying.x(kInFromEnds), seen.top + in, end.lying.x(ends.length - kInFromEnds),
-              seen.bottom - in},
-             7);
+  draw_cloth(
+      page, part,
+      {end.lying.x(kInFromEnds), seen.top + in, end.lying.x(ends.length - kInFromEnds), foot - in},
+      7);
   brush.line({seen.left, seen.top}, {seen.right, seen.top}, kSheetEdge, 2.5f);
-  brush.line({seen.left, seen.bottom}, {seen.right, seen.bottom}, kSheetEdge, 2.5f);
+  const bool is_whole = end.lying.px(ends.width) <= seen.height() + 1;
+  if (is_whole) brush.line({seen.left, seen.bottom}, {seen.right, seen.bottom}, kSheetEdge, 2.5f);
   const float edge = end.lying.x(end.is_bottom ? 0 : ends.length);
-  brush.line({edge, seen.top - 1}, {edge, seen.bottom + 1}, kSheetEdge, 3);
-  draw_make(page, {*section, sleeve, end.lying, seen}, end.is_bottom);
+  const bool sees_edge = edge > seen.left - 1 && edge < seen.right + 1;
+  if (sees_edge) brush.line({edge, seen.top - 1}, {edge, seen.bottom + 1}, kSheetEdge, 3);
+  if (end.is_at_end) draw_make(page, {*section, sleeve, end.lying, seen}, end.is_bottom);
+  brush.end_window();
   for (const solve::Row* row : shared_rows(now, place)) draw_row(page, part, *row, {});
   for (const solve::Row* row : rows_at(now.results, place, solve::RowKind::stitch)) {
     draw_row(page, part, *row, {});
@@ -76,8 +86,10 @@ void sheet_and_rows(Page& page, const EndCloseup& end, const Ends& ends) {
   for (const solve::Row* row : rows_at(now.results, place, solve::RowKind::staple)) {
     draw_row(page, part, *row, {});
   }
-  torn(page, end.is_bottom ? seen.right : seen.left, seen.top, seen.bottom,
-       end.is_bottom ? 1.0f : -1.0f);
+  const bool sees_bottom = sees_edge && end.is_bottom;
+  const bool sees_top = sees_edge && !end.is_bottom;
+  if (!sees_bottom) torn(page, seen.left, seen.top, seen.bottom, -1);
+  if (!sees_top) torn(page, seen.right, seen.top, seen.bottom, 1);
 }
 
 void rule_along(Page& page, const EndCloseup& end) {
@@ -103,10 +115,12 @@ EndPair end_pair(const Page& page, const Area& area) {
   const float head = 24 + box_height() + 14;
   const float tall = area.height() - head - kRuleGap - kRuleHeight - kUnderRule - 6;
   EndPair pair;
-  pair.px_per_mm = scale_for(page, ends, width - gutter, std::max(tall, 30.0f));
+  const CloseupView& view = page.state.closeups;
+  pair.px_per_mm = scale_for(page, ends, width - gutter, std::max(tall, 30.0f)) * view.scale;
   const double half_mm = from_um(ends.length) / 2;
   const float seen = std::min(width - gutter, static_cast<float>(half_mm * pair.px_per_mm));
   const auto high = static_cast<float>(from_um(ends.width) * pair.px_per_mm);
+  const Um shown = to_um(static_cast<double>(seen) / pair.px_per_mm);
   const float top = area.top + head + std::max(0.0f, (tall - high) / 2);
   const Ends now = ends_of(page.bench.now(), page.bench.place());
   const auto px = [&pair](Um um) { return static_cast<float>(from_um(um) * pair.px_per_mm); };
@@ -117,15 +131,17 @@ EndPair end_pair(const Page& page, const Area& area) {
     end.mat = is_bottom ? Area{area.left - 3, area.top, area.left + width, area.bottom}
                         : Area{area.right - width, area.top, area.right + 3, area.bottom};
     const float left = is_bottom ? area.left + gutter : area.right - gutter - seen;
-    const float longer = is_bottom ? 0 : px(now.length - ends.length);
-    end.sleeve = {left, top, left + seen + longer, top + px(now.width)};
+    const Um away = held_on_piece(view.from_end(is_bottom), ends.length, shown);
+    const float longer = is_bottom || away != 0 ? 0 : px(now.length - ends.length);
+    end.is_at_end = away == 0 && high <= std::max(tall, 30.0f) + 1 && reach_fits(ends, shown);
+    end.sleeve = {left, top, left + seen + longer,
+                  end.is_at_end ? top + px(now.width) : top + std::min(px(now.width), tall)};
     end.lying.left_px = static_cast<double>(left);
     end.lying.top_px = static_cast<double>(top);
     end.lying.px_per_mm = pair.px_per_mm;
     end.lying.width_um = now.width;
     end.lying.face_down = page.state.is_face_down;
-    const Um shown = to_um(static_cast<double>(seen) / pair.px_per_mm);
-    end.lying.from_um = is_bottom ? 0 : ends.length - shown;
+    end.lying.from_um = is_bottom ? away : ends.length - shown - away;
     return end;
   };
   pair.bottom_end = end_at(true);
@@ -141,6 +157,7 @@ bool has_own_rows(const Page& page) {
 void draw_end(Page& page, const EndCloseup& end) {
   const Ends ends = ends_of(page.bench.now(), page.bench.place());
   sheet_and_rows(page, end, ends);
+  if (!end.is_at_end) return rule_along(page, end);
   lap_words(page, end);
   sheet_grips(page, end);
   if (has_own_rows(page)) {

@@ -15,6 +15,7 @@ struct EndCloseup {
   Area mat;     ///< the lighter ground
   Area sleeve;  ///< the part of the sleeve that is seen
   float gutter = 0;
+  bool is_at_end = true;  ///< shows its end, so that what is measured from there can be
 };
 
 /// Where both ends stand between `top` and `bottom`, with the scale that lets ends and first

@@ -43,7 +43,7 @@ SlipLook slip_look(const Page& page) {
   look.under_title = "for " + name_of(page.bench.now().results, page.bench.place());
   look.is_moving = page.bench.is_moving();
   look.open_sum = page.state.open_sum;
-  look.line_height = text_size() == TextSize::large ? 42.0f : 34.0f;
+  look.line_height = is_for_fingers() ? 48.0f : text_size() == TextSize::large ? 42.0f : 34.0f;
   return look;
 }
 
@@ -96,7 +96,7 @@ float open_sum_height(const Page& page, float width, const std::vector<FollowLin
 /// an open sum, until they are unfolded by hand; the lines stand closer before one goes.
 void spare_lines(const Page& page, const Area& area, float wanted, std::vector<FollowLine>* lines,
                  SlipLook* look) {
-  const float least = text_size() == TextSize::large ? 36.0f : 30.0f;
+  const float least = is_for_fingers() ? 48.0f : text_size() == TextSize::large ? 36.0f : 34.0f;
   const float sum = open_sum_height(page, area.width(), *lines);
   const float head = slip_height(page.brush, area.width(), {}, *look);
   // An open sum may push the findings down to one line.
@@ -167,6 +167,15 @@ void full_slip(Page& page, const Area& area, const Area* beside) {
   for (const FollowLine& line : follows) lines.push_back(slip_line(line));
   const std::size_t all = lines.size();
   lines = part_of(page, area, std::move(lines), look);
+  const bool is_part = !lines.empty() && lines.back().id == kMore;
+  const int by = is_part ? page.hand.lines_on(area, look.line_height) : 0;
+  if (by != 0) {
+    const auto most = static_cast<int>(all - lines.size() + 1);
+    page.later([&state = page.state, by, most] {
+      const int first = std::clamp(static_cast<int>(state.first_follow) + by, 0, most);
+      state.first_follow = static_cast<std::size_t>(first);
+    });
+  }
   const std::string pressed = slip(page.brush, page.hand, area, lines, look);
   if (pressed == kFolded) {
     page.later([&followed = page.state.followed] { followed.is_unfolded = !followed.is_unfolded; });

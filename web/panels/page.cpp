@@ -91,7 +91,13 @@ void open_or_close_sum(Page& page, const std::string& slip_id) {
 
 void figure_on_bench(Page& page, const FigureOnBench& figure) {
   const Area& area = figure.area;
-  const Touch touch = page.hand.touch(figure.place, area, figure.words);
+  // 9 mm, as far as a finger is concerned.
+  constexpr float kLeast = 34;
+  const float by = std::max(0.0f, kLeast - area.height()) / 2;
+  const float aside = std::max(0.0f, kLeast - area.width()) / 2;
+  const Touch touch = page.hand.touch(
+      figure.place, {area.left - aside, area.top - by, area.right + aside, area.bottom + by},
+      figure.words);
   const bool is_open = page.state.open_sum == figure.slip_id;
   if (touch.over || is_open) {
     page.brush.line({area.left, area.bottom}, {area.right, area.bottom}, kInk, is_open ? 3 : 1.5f);

@@ -9,6 +9,7 @@
 
 #include "web/model/bench.h"
 #include "web/model/choices.h"
+#include "web/model/closeup_view.h"
 #include "web/model/edits.h"
 #include "web/model/printing.h"
 #include "web/panels/print_state.h"
@@ -45,6 +46,7 @@ struct PageState {
   OpenBox open_box;
   std::string open_sum;  ///< id of the slip line or finding whose sum is open
   bool is_face_down = false;
+  CloseupView closeups;
   bool shows_keys = false;  ///< the list of keys lies over everything
   HowSlip how;
   ActionsSlip actions;

@@ -29,7 +29,7 @@ void step_button(Page& page, std::string_view id, const Area& area, bool to_next
 float steps(Page& page, float left, float middle) {
   const auto places = all_places(page.bench.now().results);
   if (places.size() < 2) return left;
-  const float side = button_height() - 4;
+  const float side = button_height();
   const float top = middle - side / 2;
   const bool can_back = !(page.bench.place() == places.front());
   const bool can_next = !(page.bench.place() == places.back());

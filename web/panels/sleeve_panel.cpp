@@ -2,6 +2,7 @@
 
 #include "engine/base/number_text.h"
 #include "web/model/words.h"
+#include "web/panels/closeup_frame.h"
 #include "web/panels/end_closeup.h"
 #include "web/panels/how_slip.h"
 #include "web/panels/page.h"
@@ -124,6 +125,7 @@ float place_and_headline(Page& page) {
 void sleeve_panel(Page& page) {
   const Area& middle = page.layout.middle;
   float y = place_and_headline(page);
+  page.hand.start_group(true);
   HowTops how{y + (page.layout.is_compact ? -8.0f : 4.0f), y};
   const float tall =
       page.layout.is_compact ? 56.0f : std::clamp(middle.height() * 0.1f, 64.0f, 120.0f);
@@ -143,19 +145,20 @@ void sleeve_panel(Page& page) {
   const auto& bottom = ends.bottom_end;
   const auto& top = ends.top_end;
   const Um first_seen = bottom.lying.along(bottom.sleeve.right);
-  const Area bottom_frame = end_frame(strip, 0, first_seen);
+  const Area bottom_frame = end_frame(strip, bottom.lying.from_um, first_seen);
   const Area top_frame = end_frame(strip, top.lying.from_um, top.lying.along(top.sleeve.right));
   draw_mat(page, bottom_frame, bottom.mat, true);
   draw_mat(page, top_frame, top.mat, false);
   draw_strip(page, strip);
-  page.brush.frame(bottom_frame, kInk, 2.2f, 3);
-  page.brush.frame(top_frame, kInk, 2.2f, 3);
-  const float inset = strip.lying.px(first_seen) + 8;
+  const float inset = strip.lying.px(first_seen - bottom.lying.from_um) + 8;
   lying_words(page, strip.sheet, inset);
+  closeup_frames(page, strip, ends);
   draw_end(page, bottom);
   draw_end(page, top);
   strip_grip(page, strip);
+  closeup_moves(page, ends);
   pull_handles(page);
+  page.hand.start_group(false);
   how_slip(page, how);
 }
 

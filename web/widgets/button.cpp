@@ -4,9 +4,26 @@
 
 namespace pouncemark::web {
 
-float button_height() { return text_size() == TextSize::large ? 52 : 38; }
+namespace {
 
-float box_height() { return text_size() == TextSize::large ? 54 : 44; }
+bool& for_fingers() {
+  static bool is = false;
+  return is;
+}
+
+float by_hand(float large, float finger, float mouse) {
+  return text_size() == TextSize::large ? large : is_for_fingers() ? finger : mouse;
+}
+
+}  // namespace
+
+bool is_for_fingers() { return for_fingers(); }
+
+void set_for_fingers(bool is) { for_fingers() = is; }
+
+float button_height() { return by_hand(52, 48, 38); }
+
+float box_height() { return by_hand(54, 48, 44); }
 
 float button_width(const Brush& brush, std::string_view words, bool bold) {
   return brush.width_of(words, Role::text, bold) + 32;

@@ -25,7 +25,12 @@ bool button(const Brush& brush, Hand& hand, std::string_view id, const Area& are
 /// Width a button wants for its words.
 float button_width(const Brush& brush, std::string_view words, bool bold = true);
 
-/// Height of a button at the text size that is set: at least 38, larger with large text.
+/// Whether targets are large enough for fingers in gloves: on a tablet, and once a finger has
+/// pressed.
+bool is_for_fingers();
+void set_for_fingers(bool is);
+
+/// Height of a button at the text size that is set: 38, for fingers 48, with large text 52.
 float button_height();
 
 /// Height of a box with a figure in it.

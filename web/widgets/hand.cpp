@@ -49,6 +49,14 @@ int Hand::arrow_up() const {
   return which == 0 || which % 4 < 2 ? 0 : which % 4 == 2 ? 1 : -1;
 }
 
+int Hand::lines_on(const Area& area, float line_height) {
+  if (!is_over(area) || wheel_.y == 0) return 0;
+  wheel_rest_ -= wheel_.y;
+  const auto lines = static_cast<int>(wheel_rest_ / line_height);
+  wheel_rest_ -= static_cast<float>(lines) * line_height;
+  return lines;
+}
+
 void Hand::focus_by_keys(std::string_view id) {
   focus(id);
   ring_ = true;
@@ -61,14 +69,16 @@ void Hand::begin_frame(float ratio, KeyPlaces places) {
   pressed_ = ImGui::IsMouseClicked(ImGuiMouseButton_Left);
   let_go_ = ImGui::IsMouseReleased(ImGuiMouseButton_Left);
   shift_ = io.KeyShift;
-  ctrl_ = io.KeyCtrl;
+  // A scale comes as the wheel with Ctrl, in a frame of its own.
+  constexpr float kStepPx = 100;
+  const bool is_scale = io.KeyCtrl && io.MouseWheel != 0;
+  pinch_ = is_scale ? io.MouseWheel : 0;
+  wheel_ = is_scale ? Spot{} : Spot{io.MouseWheelH * kStepPx, io.MouseWheel * kStepPx};
+  is_finger_ = io.MouseSource == ImGuiMouseSource_TouchScreen;
+  ctrl_ = io.KeyCtrl && !is_scale;
   is_typing_ = is_typing_next_;
   is_typing_next_ = false;
   read_keys(places);
-  // Fine steps of a pad add up to whole ones.
-  if (!ctrl_) wheel_rest_ += io.MouseWheel;
-  wheel_ = static_cast<int>(wheel_rest_);
-  wheel_rest_ -= static_cast<float>(wheel_);
   if (pressed_) ring_ = false;
   has_ring_ = false;
   places_.clear();

@@ -65,6 +65,18 @@ class Hand {
   void set_cover(const Area& cover) { cover_ = cover; }
 
   Spot at() const { return at_; }
+  /// The pointer stands in an area that nothing lies over.
+  bool is_over(const Area& area) const {
+    return !covered_ && area.holds(at_) && !cover_.holds(at_);
+  }
+  bool pressed() const { return pressed_; }
+  bool is_finger() const { return is_finger_; }
+  /// What the wheel or two fingers moved by in this frame, CSS pixels: the thing goes with it.
+  Spot wheel() const { return wheel_; }
+  /// What two fingers, or the wheel with Ctrl, scale by: the natural logarithm.
+  float pinch() const { return pinch_; }
+  /// The whole lines to go on in a list under the pointer; negative: back.
+  int lines_on(const Area& area, float line_height);
   bool is_down() const { return down_; }
   bool let_go() const { return let_go_; }
   bool shift() const { return shift_; }
@@ -85,8 +97,6 @@ class Hand {
   int step() const;
   int arrow_right() const;  ///< +1 where what is held by its grip is to go right, −1 left, else 0
   int arrow_up() const;     ///< +1 up, −1 down, else 0
-  /// Whole steps of the wheel in this frame, positive towards the top.
-  int wheel() const { return wheel_; }
   bool is_typing() const { return is_typing_; }
   void set_typing(bool typing) { is_typing_next_ = typing; }
 
@@ -109,6 +119,10 @@ class Hand {
   void walk(int by);
 
   Spot at_;
+  Spot wheel_;
+  float wheel_rest_ = 0;  ///< turned, but not yet by a whole line
+  float pinch_ = 0;
+  bool is_finger_ = false;
   bool down_ = false;
   bool pressed_ = false;
   bool let_go_ = false;
@@ -121,8 +135,6 @@ class Hand {
   std::vector<Asked> asked_;
   KeyPlaces key_places_ = kOnStart;
   KeyPlaces focus_place_ = kElsewhere;
-  int wheel_ = 0;
-  float wheel_rest_ = 0;
   bool is_typing_ = false;
   bool is_typing_next_ = false;
   bool covered_ = false;

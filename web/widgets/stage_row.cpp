@@ -25,7 +25,7 @@ Row row_of(float width) {
   row.height = stage_row_height();
   row.keys = area_at(width - button_height() - 12, (row.height - button_height()) / 2,
                      button_height(), button_height());
-  row.pitch = (row.keys.left - row.left - 4) / kStages;
+  row.pitch = (row.keys.left - row.left - 12) / kStages;
   return row;
 }
 
