@@ -334,8 +334,10 @@ await checks.withBench({}, async (bench) => {
       const job = await bench.job();
       const {x, y} = await bench.place('spacing.bottom');
       const bare = {x: x + 160, y};
+      await bench.press('face.front');
       await page.mouse.move(bare.x, bare.y);
       await page.mouse.wheel(0, 200);
+      await bench.rest();
       assert.match((await seen(bench))[0], /from 0 to/);
       await page.mouse.click(bare.x, bare.y);
       await page.mouse.wheel(0, 200);
