@@ -42,7 +42,7 @@ function addClock() {
     surface.readPixels(0, 0, 1, 1, surface.RGBA, surface.UNSIGNED_BYTE, pixel);
     timed.ended = performance.now();
     timed.frames.push(timed.ended - start);
-    const figure = document.querySelector('[data-line="pull.figure"]')?.textContent ?? '';
+    const figure = document.querySelector('[data-line="headline"]')?.textContent ?? '';
     if (figure !== timed.figure) {
       timed.figure = figure;
       timed.shown?.(timed.ended);
