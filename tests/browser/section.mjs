@@ -38,8 +38,7 @@ async function fingerOf(bench) {
     {type, touchPoints: points});
   return {
     down: (x, y) => send('touchStart', [{x, y}]),
-    // The browser hands a finger's way over once a frame.
-    async move(x, y) { await send('touchMove', [{x, y}]); await pause(80); },
+    move: (x, y) => send('touchMove', [{x, y}]),
     up: () => send('touchEnd', []),
   };
 }
@@ -48,8 +47,14 @@ async function fingerOf(bench) {
 async function pull(bench, hand, name, [dx, dy], figure, letGo = true) {
   const {x, y} = await bench.place(name);
   const at = async (px) => {
+    const was = await bench.line('pull.figure');
     await hand.move(x + dx * px, y + dy * px);
-    await bench.rest();
+    // The browser hands a finger's way over when it has time; a figure may stay as it is.
+    for (let waits = 0; waits < 8; waits += 1) {
+      await bench.rest();
+      if (await bench.line('pull.figure') !== was) break;
+      await pause(60);
+    }
     return Number(await bench.line('pull.figure'));
   };
   await hand.down(x, y);

@@ -32,9 +32,9 @@ async function isOpen(bench, line) {
 const GIVES_WAY = /^slip\.(job_|laps$)/;
 
 /** Presses every line in turn: one sum is open, then none. */
-async function pressEveryLine(bench, least) {
+async function pressEveryLine(bench, least, unfolds = true) {
   // Those that gave way to the findings are unfolded first.
-  if ((await bench.line('slip.folded'))?.startsWith('More')) await bench.press('slip.folded');
+  if (unfolds && (await bench.line('slip.folded'))?.startsWith('More')) await bench.press('slip.folded');
   const lines = await slipLines(bench);
   assert.ok(lines.length >= least, `${lines.length} lines: ${lines}`);
   let last;
@@ -53,7 +53,7 @@ async function tabTo(bench, line, most) {
   for (let tabs = 0; tabs < most; tabs += 1) {
     await bench.key('Tab');
     await bench.key('s');
-    if ((await openSums(bench)).length > 0) break;
+    if ((await openSums(bench)).includes(`${line}.sum`)) break;
   }
   await isOpen(bench, line);
 }
@@ -78,7 +78,7 @@ await checks.withBench({}, async (bench) => {
     assert.deepEqual(await openSums(bench), []);
   });
   await checks.check('Tab reaches a figure, S opens its sum and Enter closes it', async () => {
-    await tabTo(bench, 'slip.points', 20);
+    await tabTo(bench, 'slip.points', 40);
     await bench.key('Enter');
     assert.deepEqual(await openSums(bench), []);
     await bench.key('Tab');
@@ -156,7 +156,7 @@ await checks.withBench({context: {viewport: {width: 1024, height: 768}}}, async 
     await bench.press('figure.total.4');
     await isOpen(bench, 'slip.total.4');
     await bench.press('slip.total.4');
-    await pressEveryLine(bench, 10);
+    await pressEveryLine(bench, 5, false);
     await bench.press('tray.all');
     assert.deepEqual(await openSums(bench), []);
   });
