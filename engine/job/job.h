@@ -98,8 +98,9 @@ struct SleeveChange {
 };
 
 /// Sleeves lapped side by side, numbered from the viewer's left; each lies over its right
-/// neighbour. A sleeve on its own is a section of one. A number in `missing` has no sleeve: its
-/// neighbours lap one another and nothing is renumbered. At least one sleeve is there.
+/// neighbour, or its left one where `lies_over` says so. A sleeve on its own is a section of one. A
+/// number in `missing` has no sleeve: its neighbours lap one another and nothing is renumbered. At
+/// least one sleeve is there.
 struct Section {
   std::string code;
   Make make = Make::two_leaf;
@@ -111,6 +112,7 @@ struct Section {
   Um leaf_um = 0;
   std::vector<Um> widths_um;  ///< finished, seen from the front; repeats until each number has one
   int count = 1;              ///< numbers, those missing counted in
+  std::optional<Side> lies_over;  ///< the neighbour each sleeve lies over; left out: the right one
   std::vector<std::string> missing;  ///< codes of sleeves that are not there
   SideSeams side_seams = SideSeams::separate;
   std::optional<Um> width_tolerance_um;
@@ -180,6 +182,9 @@ struct Job {
 
 /// Width of sleeve `index` (its number less 1) of a section, with its change applied.
 Um sleeve_width_um(const Section& section, int index);
+
+/// True where the sleeve at the left of a lap lies over the one at its right, seen from the front.
+inline bool left_lies_over(const Section& section) { return section.lies_over != Side::left; }
 
 /// Code of sleeve `index` (its number less 1): "2-07"; three digits from the hundredth on only.
 std::string sleeve_code(const Section& section, int index);

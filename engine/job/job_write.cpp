@@ -147,6 +147,7 @@ JsonNode section_node(const Section& section) {
   out.put("length_mm", mm(section.length_um)).put("lap_mm", mm(section.lap_um));
   out.put("leaf_mm", mm(section.leaf_um)).put("widths_mm", mm_list(section.widths_um));
   out.put("count", count(section.count));
+  out.maybe_word("lies_over", words::kSide, index_of(section.lies_over));
   if (!section.missing.empty()) out.put("missing", text_list(section.missing));
   if (section.side_seams != SideSeams::separate) {
     out.put("side_seams", word(words::kSideSeams, static_cast<int>(section.side_seams)));

@@ -126,6 +126,9 @@ Section read_section(const JsonNode& node, const std::string& path, Fault* fault
   reader.need_length("leaf_mm", kThin, &section.leaf_um);
   reader.need_lengths("widths_mm", kSize, &section.widths_um);
   reader.need_count("count", {1, kMostSleeves}, &section.count);
+  std::optional<int> over;
+  reader.may_word("lies_over", words::kSide, &over);
+  if (over) section.lies_over = static_cast<Side>(*over);
   std::optional<int> seams;
   reader.may_word("side_seams", words::kSideSeams, &seams);
   if (seams) section.side_seams = static_cast<SideSeams>(*seams);

@@ -45,7 +45,7 @@ PlaceUm point_um(const Row& row, std::int64_t index);
 /// Points that belong to this row alone: a shared first point is not counted.
 std::int64_t own_points(const Row& row);
 
-/// A sleeve that is there. It lies over its right neighbour and under its left one.
+/// A sleeve that is there. Which neighbour it lies over the job says (job::left_lies_over).
 struct Sleeve {
   std::string code;
   int number = 0;  ///< its number less 1: the index job::sleeve_code and its friends take

@@ -75,6 +75,20 @@ TEST_CASE("a job of version 1 is read member by member as it was meant") {
   CHECK(job.panels[1].outline[1].rise_um == -20'125);
 }
 
+TEST_CASE(
+    "which neighbour a sleeve lies over is kept where it is said, and is the right one else") {
+  Job job = open_job(demo_text("marsh-lights"))->job;
+  CHECK(left_lies_over(job.sections[0]));
+  CHECK(save_job(job).find("lies_over") == std::string::npos);
+  for (const Side side : {Side::left, Side::right}) {
+    job.sections[0].lies_over = side;
+    const Result<OpenedJob> opened = open_job(save_job(job));
+    CHECK(opened->job.sections[0].lies_over == side);
+    CHECK(left_lies_over(opened->job.sections[0]) == (side == Side::right));
+    CHECK(save_job(opened->job) == save_job(job));
+  }
+}
+
 TEST_CASE("what was left out of a job is assumed, and saving says it") {
   const std::string bare =
       "{\"format\":\"pouncemark-job\",\"version\":1,\"name\":\"Bare\","

@@ -89,6 +89,8 @@ def _rare_of_section(draw, code, count):
     rare = _make(draw)
     if draw.chance(40):
         rare["side_seams"] = draw.choice(["shared", "shared", "separate"])
+    if (count + int(code)) % 3 != 0:
+        rare["lies_over"] = "left" if count % 2 else "right"
     if count > 1 and draw.chance(40):
         rare["missing"] = _missing(draw, code, count)
     return rare

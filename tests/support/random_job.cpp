@@ -128,6 +128,7 @@ void any_make(Dice& dice, job::Section* section) {
   if (all || section->make == job::Make::round) section->flange_um = flange;
   if (all || section->make != job::Make::two_leaf) section->sewn_side = side;
   section->side_seams = any_of<job::SideSeams>(dice, 1);
+  if (dice.once_in(3)) section->lies_over = any_of<job::Side>(dice, 1);
 }
 
 /// Codes of sleeves that are not there, never all.

@@ -45,6 +45,13 @@ job::Job folded_sleeve() {
   return job;
 }
 
+/// Harbour Ledger with the sleeves of section 2 each over its left neighbour.
+job::Job left_over_ledger() {
+  job::Job job = demo_job("harbour-ledger");
+  job.sections[1].lies_over = job::Side::left;
+  return job;
+}
+
 /// Harbour Ledger with sleeve 2-15 missing.
 job::Job harbour_without() {
   job::Job job = demo_job("harbour-ledger");
@@ -126,6 +133,12 @@ std::vector<Case> cases() {
        Question::is_there,
        1,
        "section 2: 16 sleeves, 1134 wide; 2-14 then lies over 2-16"},
+      {"missing, each over its left neighbour",
+       left_over_ledger(),
+       {1, 14},
+       Question::is_there,
+       1,
+       "section 2: 16 sleeves, 1134 wide; 2-16 then lies over 2-14"},
       {"put back", harbour_without(), second, Question::put_back, 0,
        "section 2: 17 sleeves, 1200 wide"},
       {"share the hole", panel_job(690, 1420, "left"), kWhole, Question::corners, 0,

@@ -205,7 +205,10 @@ Outcome is_there(const Would& would) {
   const auto& now = would.alone.results.pieces.front().sleeves;
   const auto index = static_cast<std::size_t>(std::max(would.alone.place.sleeve, 0));
   if (would.answer == 1 && index > 0 && index + 1 < now.size()) {
-    outcome.follows.push_back(now[index - 1].code + " then lies over " + now[index + 1].code);
+    const bool left_over = job::left_lies_over(would.job.sections.front());
+    const std::size_t upper = left_over ? index - 1 : index + 1;
+    const std::size_t under = left_over ? index + 1 : index - 1;
+    outcome.follows.push_back(now[upper].code + " then lies over " + now[under].code);
   }
   return outcome;
 }

@@ -207,8 +207,11 @@ void lap_words(Page& page, const EndCloseup& end) {
     page.brush.words({end.sleeve.left + 16, base}, lap + how + code,
                      {Role::second_line, false, kInk});
   };
-  if (place.sleeve > 0) say(place.sleeve - 1, "under ", !end.lying.face_down);
-  if (place.sleeve + 1 < count) say(place.sleeve + 1, "over ", end.lying.face_down);
+  const bool left_over = job::left_lies_over(*section);
+  const char* of_left = left_over ? "under " : "over ";
+  const char* of_right = left_over ? "over " : "under ";
+  if (place.sleeve > 0) say(place.sleeve - 1, of_left, !end.lying.face_down);
+  if (place.sleeve + 1 < count) say(place.sleeve + 1, of_right, end.lying.face_down);
 }
 
 }  // namespace pouncemark::web

@@ -30,7 +30,7 @@ const solve::Sleeve& sleeve_of(const Page& page, int index) {
 }
 
 /// The sleeve at the left lies over the one at the right.
-bool left_is_over(const Page&) { return true; }
+bool left_is_over(const Page& page) { return job::left_lies_over(section_of(page)); }
 
 /// Where the right edge of the left sleeve and the left edge of the right one stand.
 struct LapEdges {

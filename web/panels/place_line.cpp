@@ -68,21 +68,27 @@ std::string kind_words(const Page& page) {
 }
 
 /// In full, and shorter twice.
-std::array<std::string, 3> neighbour_words(const solve::Piece& piece, Place place) {
+std::array<std::string, 3> neighbour_words(const Page& page, const solve::Piece& piece) {
+  const Place place = page.bench.place();
+  const job::Section& section =
+      page.bench.now().job.sections[static_cast<std::size_t>(piece.entry)];
+  const bool left_over = job::left_lies_over(section);
+  const std::string of_left = left_over ? ", which lies over it" : ", which lies under it";
+  const std::string of_right = left_over ? ", which lies under it" : ", which lies over it";
   const auto index = static_cast<std::size_t>(place.sleeve);
   const bool is_first = index == 0;
   const bool is_last = index + 1 == piece.sleeves.size();
   const std::string before = is_first ? std::string() : piece.sleeves[index - 1].code;
   const std::string after = is_last ? std::string() : piece.sleeves[index + 1].code;
   if (is_first) {
-    return {"at the left edge, beside " + after + ", which lies under it",
-            "left edge, beside " + after, "beside " + after};
+    return {"at the left edge, beside " + after + of_right, "left edge, beside " + after,
+            "beside " + after};
   }
   if (is_last) {
-    return {"at the right edge, beside " + before + ", which lies over it",
-            "right edge, beside " + before, "beside " + before};
+    return {"at the right edge, beside " + before + of_left, "right edge, beside " + before,
+            "beside " + before};
   }
-  return {"between " + before + ", which lies over it, and " + after + ", which lies under it",
+  return {"between " + before + of_left + ", and " + after + of_right,
           "between " + before + " and " + after, "beside " + before + ", " + after};
 }
 
@@ -92,7 +98,7 @@ bool neighbours_line(Page& page, Spot base, float limit) {
   const Place place = page.bench.place();
   const auto& piece = page.bench.now().results.pieces[static_cast<std::size_t>(place.piece)];
   if (place.sleeve < 0 || piece.sleeves.size() < 2) return false;
-  for (const std::string& words : neighbour_words(piece, place)) {
+  for (const std::string& words : neighbour_words(page, piece)) {
     const float width = page.brush.width_of(words, Role::second_line, false);
     if (base.x + width > limit) continue;
     page.brush.words(base, words, {Role::second_line, false, kSoft});
@@ -125,7 +131,7 @@ float place_line(Page& page, Spot base, float limit) {
   if (narrow || place.sleeve < 0) return x;
   // Beside the place where there is room for all of it, else below it.
   if (piece.sleeves.size() < 2) return x;
-  const std::string all = neighbour_words(piece, place).front();
+  const std::string all = neighbour_words(page, piece).front();
   const bool beside = x + 20 + page.brush.width_of(all, Role::second_line, false) < limit;
   constexpr float kBelow = 21;
   neighbours_line(page, beside ? Spot{x + 20, base.y} : Spot{way_left, base.y + kBelow}, limit + 8);

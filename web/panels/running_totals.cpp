@@ -93,8 +93,12 @@ void band(Page& page, const Strip& strip) {
                 strip.x(sleeve.left_um + sleeve.width_um - kIn), strip.bottom - 1},
                kCloth);
   }
+  const job::Section& section =
+      page.bench.now().job.sections[static_cast<std::size_t>(piece.entry)];
+  const bool left_over = job::left_lies_over(section);
   for (std::size_t i = 1; i < piece.sleeves.size(); ++i) {
-    const float x = strip.x(piece.sleeves[i].left_um);
+    // The edge that lies under its neighbour.
+    const float x = strip.x(left_over ? piece.sleeves[i].left_um : piece.running_totals_um[i - 1]);
     brush.dashes({x, strip.top}, {x, strip.bottom}, kSheetEdge, 1.2f, 4, 3);
   }
   brush.frame({strip.left, strip.top, right, strip.bottom}, kSheetEdge, 1.5f);
