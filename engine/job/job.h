@@ -158,8 +158,9 @@ struct Bay {
   std::string code;
   Um chord_um = 0;
   Um rise_um = 0;
-  std::string face;   ///< bulging or hollow
-  std::string holds;  ///< code of the section or panel that hangs there
+  std::string face;           ///< bulging or hollow
+  std::string holds;          ///< code of the section or panel that hangs there
+  bool stands_empty = false;  ///< what `holds` names was taken away and nothing hangs there
   Extras extras;
 };
 

@@ -24,6 +24,9 @@ Bay read_bay(const JsonNode& node, const std::string& path, Fault* fault) {
   reader.need_word("face", words::kFace, &face);
   bay.face = std::string(words::kFace[static_cast<std::size_t>(face)]);
   reader.need_text("holds", &bay.holds);
+  std::optional<int> empty;
+  reader.may_word("stands", words::kStands, &empty);
+  bay.stands_empty = empty.has_value();
   bay.extras = reader.extras();
   return bay;
 }

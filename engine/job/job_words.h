@@ -21,6 +21,7 @@ inline const std::vector<std::string_view> kSide = {"left", "right"};
 inline const std::vector<std::string_view> kSideSeams = {"separate", "shared"};
 inline const std::vector<std::string_view> kCorners = {"share_hole", "stop_short"};
 inline const std::vector<std::string_view> kFace = {"bulging", "hollow"};
+inline const std::vector<std::string_view> kStands = {"empty"};
 inline const std::vector<std::string_view> kPanelEdge = {"hinge_side", "fly_side", "top", "bottom"};
 
 }  // namespace pouncemark::job::words

@@ -196,13 +196,14 @@ JsonNode panel_node(const Panel& panel) {
 }
 
 JsonNode bay_node(const Bay& bay) {
-  return ObjectWriter()
-      .put("code", text(bay.code))
+  ObjectWriter out;
+  out.put("code", text(bay.code))
       .put("chord_mm", mm(bay.chord_um))
       .put("rise_mm", mm(bay.rise_um))
       .put("face", text(bay.face))
-      .put("holds", text(bay.holds))
-      .with(bay.extras);
+      .put("holds", text(bay.holds));
+  if (bay.stands_empty) out.put("stands", word(words::kStands, 0));
+  return out.with(bay.extras);
 }
 
 template <typename Entry>

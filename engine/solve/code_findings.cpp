@@ -116,6 +116,7 @@ void check_bays(const job::Job& job, const Results& results, Findings* findings)
   std::map<std::string, std::string> hung;  // code of a piece to its bay
   for (const Piece& piece : results.pieces) hung[piece.code] = {};
   for (const job::Bay& bay : job.bays) {
+    if (bay.stands_empty) continue;
     const auto found = hung.find(bay.holds);
     if (found == hung.end()) {
       findings->push_back(checks::code_unknown(bay.holds, bay.code));

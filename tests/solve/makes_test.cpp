@@ -217,6 +217,9 @@ TEST_CASE("gaps in the codes of pieces, codes used twice and bays that hold noth
   CHECK(missing.size() == 2);
   CHECK(missing[0].sentence.find("P3 is missing: the codes go from P2 to P4.") == 0);
   CHECK(missing[1].sentence.find("P3 hangs in bay ") == 0);
+  job::Job empty = gap;
+  for (job::Bay& bay : empty.bays) bay.stands_empty = bay.holds == "P3";
+  CHECK(findings_of(solve::solve(empty), "code_missing").size() == 1);
   job::Job odd = gap;
   odd.bays.clear();
   for (job::Panel& panel : odd.panels) panel.code.insert(1, "0");  // P01, P02, P04, P05

@@ -210,7 +210,8 @@ void any_bays(Dice& dice, job::Job* job) {
     const char* face = dice.once_in(2) ? "bulging" : "hollow";
     const std::int64_t holds = dice.between(0, 3);
     job->bays.push_back({"B" + std::to_string(i), chord, rise, face,
-                         held[static_cast<std::size_t>(holds)], some_extras(dice)});
+                         held[static_cast<std::size_t>(holds)], dice.once_in(5),
+                         some_extras(dice)});
   }
 }
 
