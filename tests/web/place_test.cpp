@@ -85,3 +85,24 @@ TEST_CASE("figures of two sleeves that have the same place are not before and af
   CHECK(web::is_same_thing(all, gone, {0, -1}));
   CHECK_FALSE(web::is_same_thing(gone, all, {0, 4}));
 }
+
+TEST_CASE("the whole hanging is the first station of a job of several pieces, and of no other") {
+  const solve::Results ledger = solve::solve(tests::demo_job("harbour-ledger"));
+  CHECK(web::all_places(ledger).front() == web::kWholeHanging);
+  CHECK(web::held_within(ledger, web::kWholeHanging) == web::kWholeHanging);
+  CHECK(web::held_within(three_sleeves(), web::kWholeHanging) == Place{0, -1});
+  CHECK(web::section_at(tests::demo_job("harbour-ledger"), ledger, web::kWholeHanging) == nullptr);
+  CHECK(web::rows_at(ledger, web::kWholeHanging, solve::RowKind::staple).empty());
+}
+
+TEST_CASE("the bench stays with its piece when pieces are moved or taken away") {
+  job::Job job = tests::demo_job("harbour-ledger");
+  const solve::Results was = solve::solve(job);
+  std::swap(job.sections[0], job.sections[1]);
+  const solve::Results moved = solve::solve(job);
+  CHECK(web::followed(was, moved, {0, 3}) == Place{1, 3});
+  CHECK_FALSE(web::is_same_thing(was, moved, {0, -1}));
+  CHECK(web::is_same_thing(was, moved, {2, -1}));
+  job.sections.erase(job.sections.begin());
+  CHECK(web::followed(moved, solve::solve(job), {1, 3}) == Place{0, 3});
+}

@@ -300,6 +300,7 @@ job::Job with_ends_of_all(const job::Job& job, const solve::Results& results, Pl
 
 std::string name_of(const solve::Results& results, Place place) {
   if (results.pieces.empty()) return "nothing";
+  if (is_whole_hanging(place)) return "the whole hanging";
   const solve::Piece& piece = results.pieces[static_cast<std::size_t>(place.piece)];
   if (piece.kind == solve::PieceKind::panel) return "panel " + piece.code;
   if (place.sleeve < 0) return "section " + piece.code;

@@ -13,7 +13,10 @@ Entry read_entry(std::string_view text, Limits limits) {
   entry.text = std::string(text);
   const Result<Um> read = read_length(text);
   if (!read) {
-    entry.sentence = with_capital(problem_sentence(read.problem()));
+    // A text as long as a page would hide the bench behind its own sentence.
+    Problem problem = read.problem();
+    problem.found = shortened(problem.found, 40);
+    entry.sentence = with_capital(problem_sentence(problem));
   } else if (*read < limits.least) {
     entry.sentence =
         exact_mm_text(*read) + " is too little: give " + exact_mm_text(limits.least) + " or more.";

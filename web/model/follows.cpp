@@ -254,10 +254,29 @@ void panel_lines(Slip& slip) {
   add_whole_job(slip);
 }
 
+/// What all pieces come to, line by line.
+void hanging_lines(Slip& slip) {
+  const solve::Results& results = slip.now.results;
+  const std::pair<solve::Total, const char*> totals[] = {
+      {solve::Total::staples, "Staples"},
+      {solve::Total::panel_points, "Points of panels"},
+      {solve::Total::side_rows, "Side rows"},
+      {solve::Total::lap_rows, "Joining rows"},
+      {solve::Total::panel_rows, "Rows of panels"},
+      {solve::Total::stitch_holes, "Stitch holes"}};
+  for (const auto& [total, label] : totals) {
+    slip.add("job." + std::to_string(static_cast<int>(total)), label,
+             solve::total_sum(results, total));
+  }
+  slip.add("job_sewing", "Sewing", solve::total_sum(results, solve::Total::sewing), "m");
+}
+
 Lines lines_of(const Solved& now, Place place, std::string_view opened, bool has_pages = true) {
   if (now.results.pieces.empty()) return {};
   Slip slip{now, place, {}, has_pages};
-  if (panel_at(now.job, now.results, place) != nullptr) {
+  if (is_whole_hanging(place)) {
+    hanging_lines(slip);
+  } else if (panel_at(now.job, now.results, place) != nullptr) {
     panel_lines(slip);
   } else if (place.sleeve < 0) {
     section_lines(slip, opened);

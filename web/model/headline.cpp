@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 #include <utility>
 
 #include "engine/base/number_text.h"
@@ -220,6 +221,20 @@ Headline panel_headline(const Solved& now, const Solved* before, Place place) {
   return line;
 }
 
+/// "5 pieces: 3 sections, 2 panels".
+Headline hanging_headline(const Solved& now) {
+  const auto sections = std::ssize(now.job.sections);
+  const auto panels = std::ssize(now.job.panels);
+  Um width = 0;
+  for (const solve::Piece& piece : now.results.pieces) width += piece.width_um;
+  Headline line;
+  line.parts = {{counted(sections + panels, "piece", "pieces"), true, false}};
+  line.parts.push_back(plain(": " + counted(sections, "section", "sections") + ", " +
+                             counted(panels, "panel", "panels")));
+  line.because = short_mm_text(width, 1) + " wide in all, side by side in their order";
+  return line;
+}
+
 }  // namespace
 
 Headline headline(const Solved& now, const Solved* before, Place place) {
@@ -228,6 +243,7 @@ Headline headline(const Solved& now, const Solved* before, Place place) {
     none.parts = {{"Nothing lies on the bench", true, false}};
     return none;
   }
+  if (is_whole_hanging(place)) return hanging_headline(now);
   if (panel_at(now.job, now.results, place) != nullptr) return panel_headline(now, before, place);
   return place.sleeve < 0 ? section_headline(now, before, place)
                           : sleeve_headline(now, before, place);

@@ -15,6 +15,8 @@ const solve::Piece* piece_at(const solve::Results& results, Place place) {
 
 }  // namespace
 
+bool is_whole_hanging(Place place) { return place.piece < 0; }
+
 Place first_look(const solve::Results& results, int piece) {
   const solve::Piece* found = piece_at(results, Place{piece, -1});
   if (found == nullptr) return Place{};
@@ -23,6 +25,9 @@ Place first_look(const solve::Results& results, int piece) {
 
 Place held_within(const solve::Results& results, Place place) {
   if (results.pieces.empty()) return Place{};
+  if (is_whole_hanging(place)) {
+    return count_of(results.pieces) > 1 ? kWholeHanging : first_look(results, 0);
+  }
   Place held = place;
   held.piece = std::clamp(place.piece, 0, count_of(results.pieces) - 1);
   const int sleeves = static_cast<int>(piece_at(results, held)->sleeves.size());
@@ -32,9 +37,16 @@ Place held_within(const solve::Results& results, Place place) {
 }
 
 Place followed(const solve::Results& was, const solve::Results& now, Place place) {
-  const Place held = held_within(now, place);
+  const solve::Piece* piece = piece_at(was, place);
+  Place held = held_within(now, place);
+  for (int i = 0; piece != nullptr && i < count_of(now.pieces); ++i) {
+    const solve::Piece& other = now.pieces[static_cast<std::size_t>(i)];
+    if (other.code != piece->code || other.kind != piece->kind) continue;
+    held = held_within(now, {i, place.sleeve});
+    break;
+  }
   const int number = number_at(was, place);
-  if (number < 0 || held.piece != place.piece || held.sleeve < 0) return held;
+  if (number < 0 || held.sleeve < 0) return held;
   const auto& sleeves = now.pieces[static_cast<std::size_t>(held.piece)].sleeves;
   const auto found =
       std::find_if(sleeves.begin(), sleeves.end(),
@@ -56,11 +68,17 @@ int number_at(const solve::Results& results, Place place) {
 }
 
 bool is_same_thing(const solve::Results& was, const solve::Results& now, Place place) {
-  return held_within(was, place) == place && number_at(was, place) == number_at(now, place);
+  if (!(held_within(was, place) == place) || number_at(was, place) != number_at(now, place)) {
+    return false;
+  }
+  const solve::Piece* one = piece_at(was, place);
+  const solve::Piece* other = piece_at(now, place);
+  return one == nullptr || other == nullptr || one->code == other->code;
 }
 
 std::vector<Place> all_places(const solve::Results& results) {
   std::vector<Place> places;
+  if (results.pieces.size() > 1) places.push_back(kWholeHanging);
   for (int piece = 0; piece < count_of(results.pieces); ++piece) {
     const auto sleeves =
         static_cast<int>(results.pieces[static_cast<std::size_t>(piece)].sleeves.size());

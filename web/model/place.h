@@ -17,14 +17,18 @@ struct Place {
   bool operator==(const Place&) const = default;
 };
 
+/// All pieces side by side, where there is more than one.
+inline constexpr Place kWholeHanging{-1, -1};
+bool is_whole_hanging(Place place);
+
 /// A section of one sleeve is shown as that sleeve; other sections and panels as a whole.
 Place first_look(const solve::Results& results, int piece);
 
 /// The same place where it still exists, else the nearest that does; {0, -1} in an empty job.
 Place held_within(const solve::Results& results, Place place);
 
-/// The same place after the job was changed: the same sleeve while it is there, else its right
-/// neighbour, else the last one. The pieces are the same in both.
+/// The same place after the job was changed: the piece of the same code, else the one that has its
+/// place now; the same sleeve while it is there, else its right neighbour, else the last one.
 Place followed(const solve::Results& was, const solve::Results& now, Place place);
 
 /// The number, less 1, of the sleeve on the bench, as the functions of the job take it: a sleeve

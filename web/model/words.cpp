@@ -19,6 +19,20 @@ std::string with_capital(std::string words) {
   return words;
 }
 
+std::string shortened(std::string_view words, std::size_t signs) {
+  const auto starts = [&words](std::size_t at) {
+    return (static_cast<unsigned char>(words[at]) & 0xC0u) != 0x80u;
+  };
+  std::size_t count = 0;
+  std::size_t last = 0;
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    if (!starts(at)) continue;
+    if (++count == signs) last = at;
+    if (count > signs) return std::string(words.substr(0, last)) + "\xE2\x80\xA6";
+  }
+  return std::string(words);
+}
+
 std::string size_words(const solve::Results& results, Place place) {
   const solve::Piece& piece = results.pieces[static_cast<std::size_t>(place.piece)];
   Um width = piece.width_um;

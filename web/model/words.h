@@ -58,6 +58,9 @@ std::string box_text(Um um);
 /// The words with a capital letter at their start.
 std::string with_capital(std::string words);
 
+/// The words, cut to so many signs with … at their end where they are longer.
+std::string shortened(std::string_view words, std::size_t signs);
+
 /// The lengths of a piece, wide by long: "110 × 1800".
 std::string size_words(const solve::Results& results, Place place);
 
