@@ -166,6 +166,21 @@ TEST_CASE(
   }
 }
 
+TEST_CASE("what would follow from a plan is said before it is kept, or why it cannot be") {
+  const Foretold would = foretold(lone(), 0, plan(14, {110'000}, 18'000));
+  const std::vector<std::string> lines = {"1306 wide",
+                                          "could end up \xC2\xB1"
+                                          "4.2 (at worst \xC2\xB1"
+                                          "20.5)",
+                                          "28 side rows, 13 joining rows",
+                                          "1,517 staples, 12,095 stitch holes"};
+  CHECK(would.follows == lines);
+  CHECK(would.refused == "");
+  CHECK(foretold(lone(), 0, plan(14, {110'000}, 110'000)).follows.empty());
+  CHECK(foretold(lone(), 0, plan(14, {110'000}, 110'000)).refused ==
+        "A lap of 110 is too wide: the narrowest sleeve is 110 wide. Give a lap of 109 or less.");
+}
+
 TEST_CASE("a lone sleeve is offered two with a lap of 18, a narrow one half its width") {
   CHECK(plan_of(lone().sections[0]) == plan(2, {110'000}, 18'000));
   job::Job narrow = lone();

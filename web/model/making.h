@@ -43,6 +43,13 @@ SectionPlan plan_of(const job::Section& section);
 /// as the foot comes. What differed on sleeves that are no longer there goes with them.
 Made with_plan(const job::Job& job, int piece, const SectionPlan& plan);
 
+/// What would follow from a plan, a line each; or why it cannot be.
+struct Foretold {
+  std::vector<std::string> follows;
+  std::string refused;
+};
+Foretold foretold(const job::Job& job, int piece, const SectionPlan& plan);
+
 /// One more section, a lone sleeve as long as the last section; one more panel, its rows as the
 /// last panel has them.
 Made with_section(const job::Job& job);
@@ -64,7 +71,8 @@ Made with_new_numbers(const job::Job& job, int piece);
 /// Without the piece: its bay stands empty.
 Made without_piece(const job::Job& job, int piece);
 
-/// The code and kind of a piece in words, "section 2"; how many there are.
+/// The code of a piece that is there; with its kind, "section 2"; how many there are.
+const std::string& code_of(const job::Job& job, int piece);
 std::string piece_words(const job::Job& job, int piece);
 int piece_count(const job::Job& job);
 

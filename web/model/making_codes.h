@@ -9,9 +9,6 @@ namespace pouncemark::web {
 
 bool is_section(const job::Job& job, int piece);
 
-/// The code of a piece; the piece is there.
-const std::string& code_of(const job::Job& job, int piece);
-
 /// Calls a section by another code: its changes and missing sleeves follow.
 void give_code(job::Section& section, const std::string& code);
 

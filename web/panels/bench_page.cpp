@@ -10,6 +10,7 @@
 #include "web/model/words.h"
 #include "web/panels/how_slip.h"
 #include "web/panels/keys_panel.h"
+#include "web/panels/making_slip.h"
 #include "web/panels/page.h"
 #include "web/panels/print_acts.h"
 #include "web/scene/shader_texts.h"
@@ -80,6 +81,7 @@ void BenchPage::act() {
   if (!(state_.closeups.place == bench_.place())) state_.closeups = {bench_.place()};
   work_out_prints(bench_, state_);
   ask_how(bench_, state_.how);
+  foretell_making(bench_, state_.making);
   keep();
   ask_what_follows(bench_, state_);
   if (!acts.empty()) host::request_frames();
@@ -166,10 +168,13 @@ void BenchPage::draw_stage(Page& page) {
     const Place place = bench_.place();
     const Solved& now = bench_.now();
     const bool covered = page.layout.is_compact && state_.shows_all_follows;
+    if (!covered) cover_for_making(page);
     if (now.results.pieces.empty()) {
       empty_panel(page);
     } else if (covered) {
       // The slip lies over the bench.
+    } else if (is_whole_hanging(place)) {
+      hanging_panel(page);
     } else if (panel_at(now.job, now.results, place) != nullptr) {
       backed_panel(page);
     } else if (place.sleeve < 0) {
@@ -177,6 +182,7 @@ void BenchPage::draw_stage(Page& page) {
     } else {
       sleeve_panel(page);
     }
+    if (!covered) making_slip(page);
     if (!now.results.pieces.empty()) follows_panel(page);
   } else if (state_.stage == Stage::print) {
     print_panel(page);
@@ -255,6 +261,7 @@ void BenchPage::file_opened(std::string_view name, std::string_view bytes) {
     state_.stage = Stage::make;
     state_.open_sum.clear();
     state_.how = {};
+    state_.making = {};
     state_.first_guide = 0;
     state_.printing.ticks = {};
     state_.printing.looked_at.clear();

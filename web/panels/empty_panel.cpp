@@ -1,3 +1,4 @@
+#include "web/panels/making_slip.h"
 #include "web/panels/page.h"
 
 namespace pouncemark::web {
@@ -14,6 +15,9 @@ void empty_panel(Page& page) {
   if (button(brush, page.hand, "empty.sleeve", press, words, {ButtonKind::main})) {
     page.later([&bench = page.bench] { bench.start_with_sleeve(); });
   }
+  const char* add = "Add a panel";
+  const Area panel = area_at(press.right + 12, press.top, button_width(brush, add), press.height());
+  if (button(brush, page.hand, "empty.panel", panel, add)) open_making(page, MakingAsk::panel);
 }
 
 }  // namespace pouncemark::web

@@ -11,6 +11,7 @@
 #include "web/model/choices.h"
 #include "web/model/closeup_view.h"
 #include "web/model/edits.h"
+#include "web/model/making.h"
 #include "web/model/printing.h"
 #include "web/panels/print_state.h"
 #include "web/panels/pull_handle.h"
@@ -39,6 +40,19 @@ struct ActionsSlip {
   std::size_t first = 0;
 };
 
+/// The slip of making: what it asks, and the answers so far. Nothing of the job.
+enum class MakingAsk { nothing, piece, section, panel };
+struct MakingSlip {
+  MakingAsk ask = MakingAsk::nothing;
+  Place place;  ///< where it was opened
+  SectionPlan plan;
+  PanelPlan panel;
+  bool has_hinge = false;  ///< an edge of the panel was pointed at
+  std::string sentence;    ///< why the last thing asked for was not done
+  Foretold would;
+  bool is_stale = true;  ///< `would` is to be worked out anew
+};
+
 /// What the page itself remembers: which stage is open, what is half typed. Nothing of the job.
 struct PageState {
   bool is_on_start = true;
@@ -50,6 +64,7 @@ struct PageState {
   bool shows_keys = false;  ///< the list of keys lies over everything
   HowSlip how;
   ActionsSlip actions;
+  MakingSlip making;
   bool shows_all_follows = false;  ///< the slip drawn over the bench where there is only a tray
   PullState pulling;
   FoundList found;
@@ -98,6 +113,7 @@ void backed_panel(Page& page);
 void print_panel(Page& page);
 void later_stage_panel(Page& page);
 void empty_panel(Page& page);
+void hanging_panel(Page& page);
 void follows_panel(Page& page);
 void failed_open_panel(Page& page);
 

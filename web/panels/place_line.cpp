@@ -4,6 +4,7 @@
 
 #include "engine/base/number_text.h"
 #include "web/model/words.h"
+#include "web/panels/making_slip.h"
 #include "web/panels/page.h"
 
 namespace pouncemark::web {
@@ -92,6 +93,24 @@ std::array<std::string, 3> neighbour_words(const Page& page, const solve::Piece&
           "between " + before + " and " + after, "beside " + before + ", " + after};
 }
 
+/// The name of the piece; pressed it opens the slip of what can be done with it.
+float piece_name(Page& page, Spot base, const std::string& name) {
+  const std::string shown = shortened(name, 24);
+  const float width = page.brush.width_of(shown, Role::figure, true);
+  page.hand.note("place", {base.x, base.y - 22, base.x + width, base.y + 6}, name);
+  const float half = button_height() / 2;
+  const float middle = base.y - page.brush.rise(Role::figure) / 2;
+  const Area area = {base.x - 6, middle - half, base.x + width + 6, middle + half};
+  const Touch touch = page.hand.touch("piece", area, name + ": this piece");
+  const bool strong = touch.over || page.state.making.ask == MakingAsk::piece;
+  page.brush.words(base, shown, {Role::figure, true, kInk});
+  page.brush.dashes({base.x, base.y + 6}, {base.x + width, base.y + 6}, strong ? kInk : kPale,
+                    strong ? 2.0f : 1.5f, 5, 3);
+  focus_ring(page.brush, page.hand, area, touch.focused);
+  if (touch.clicked) open_making(page, MakingAsk::piece);
+  return base.x + width;
+}
+
 }  // namespace
 
 bool neighbours_line(Page& page, Spot base, float limit) {
@@ -114,13 +133,21 @@ float place_line(Page& page, Spot base, float limit) {
   const bool narrow = page.layout.is_compact;
   float x = steps(page, base.x, base.y - page.brush.rise(Role::figure) / 2);
   const float way_left = x;
+  if (!narrow && now.results.pieces.size() > 1 && !is_whole_hanging(place)) {
+    x = way(page, {x, base.y}, shortened(now.job.name, 20), kWholeHanging, "place.hanging");
+  }
+  if (is_whole_hanging(place)) {
+    const std::string name = shortened(now.job.name, 30);
+    page.hand.note("place", {x, base.y - 22, x + 160, base.y + 6},
+                   now.job.name + ", the whole hanging");
+    return x + page.brush.words({x, base.y}, name, {Role::figure, true, kInk});
+  }
   const auto& piece = now.results.pieces[static_cast<std::size_t>(place.piece)];
   if (place.sleeve >= 0 && piece.sleeves.size() > 1) {
     x = way(page, {x, base.y}, "Section " + piece.code, {place.piece, -1}, "place.section");
   }
   const std::string name = with_capital(name_of(now.results, place));
-  page.hand.note("place", {x, base.y - 22, x + 160, base.y + 6}, name);
-  x += page.brush.words({x, base.y}, name, {Role::figure, true, kInk}) + 14;
+  x = piece_name(page, {x, base.y}, name) + 14;
   if (narrow && place.sleeve >= 0) return x;
   const std::string size = size_words(now.results, place);
   const std::string kind = kind_words(page);

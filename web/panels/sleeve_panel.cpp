@@ -5,6 +5,7 @@
 #include "web/panels/closeup_frame.h"
 #include "web/panels/end_closeup.h"
 #include "web/panels/how_slip.h"
+#include "web/panels/making_slip.h"
 #include "web/panels/page.h"
 #include "web/panels/whole_strip.h"
 
@@ -100,7 +101,8 @@ float place_and_headline(Page& page) {
   if (!page.layout.is_compact) {
     const float switch_left = face_switch(page, middle.right, middle.top);
     const float how = how_opener(page, switch_left - 16, middle.top, Side::right);
-    place_line(page, {middle.left, middle.top + 24}, how - 12);
+    const float make = make_section_button(page, middle.left + 190, how - 8, middle.top);
+    place_line(page, {middle.left, middle.top + 24}, make - 12);
     headline_words(page, {middle.left, middle.top + 76}, 1e6f, true);
     rule_switch(page, middle.right, middle.top + 50);
     return middle.top + 112;
@@ -116,7 +118,10 @@ float place_and_headline(Page& page) {
       how_opener(page, length_beside(page, middle.left, second) + 16, second + lift, Side::left);
   const float limit = rule_switch(page, middle.right, second);
   const float words_base = second + box_height() / 2 + page.brush.rise(Role::second_line) / 2;
-  neighbours_line(page, {how + 14, words_base}, limit);
+  if (!neighbours_line(page, {how + 14, words_base}, limit)) {
+    const float width = button_width(page.brush, "Make it a section");
+    make_section_button(page, how + 8, std::min(limit - 8, how + 9 + width), second + lift);
+  }
   return second + box_height() + 14;
 }
 
