@@ -97,10 +97,9 @@ struct SleeveChange {
   bool operator==(const SleeveChange&) const = default;
 };
 
-/// Sleeves lapped side by side, numbered from the viewer's left; each lies over its right
-/// neighbour, or its left one where `lies_over` says so. A sleeve on its own is a section of one. A
-/// number in `missing` has no sleeve: its neighbours lap one another and nothing is renumbered. At
-/// least one sleeve is there.
+/// Sleeves lapped side by side, numbered from the viewer's left. A sleeve on its own is a section of
+/// one. A number in `missing` has no sleeve: its neighbours lap one another and nothing is
+/// renumbered. At least one sleeve is there.
 struct Section {
   std::string code;
   Make make = Make::two_leaf;
@@ -134,8 +133,7 @@ struct OutlineEdge {
   bool operator==(const OutlineEdge&) const = default;
 };
 
-/// A textile panel on its backing. Written as a rectangle (`backing_um` and `hinge_side`) or as an
-/// outline. `rows_on` names the edges that take a row; the fly side never does.
+/// A textile panel: a rectangle (`backing_um`, `hinge_side`) or an outline. No row on its fly side.
 struct Panel {
   std::string code;
   std::array<Um, 2> backing_um{0, 0};  ///< width, length; unused with an outline
@@ -146,7 +144,7 @@ struct Panel {
   Um spacing_um = 0;
   Um stitch_um = 0;
   Um stack_um = 0;
-  std::optional<std::vector<std::string>> rows_on;
+  std::optional<std::vector<std::string>> rows_on;  ///< the edges that take a row
   Corners corners = Corners::share_hole;
   std::optional<Um> corner_clear_um;  ///< how far a row that stops short stays from the other
   Extras extras;
