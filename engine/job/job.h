@@ -97,8 +97,8 @@ struct SleeveChange {
   bool operator==(const SleeveChange&) const = default;
 };
 
-/// Sleeves lapped side by side, numbered from the viewer's left. A sleeve on its own is a section of
-/// one. A number in `missing` has no sleeve: its neighbours lap one another and nothing is
+/// Sleeves lapped side by side, numbered from the viewer's left; a sleeve on its own is a section
+/// of one. A number in `missing` has no sleeve: its neighbours lap one another and nothing is
 /// renumbered. At least one sleeve is there.
 struct Section {
   std::string code;
