@@ -162,11 +162,15 @@ await checks.withBench({}, async (bench) => {
       }
       await bench.rest();
       assert.equal(await bench.job(), first, name);
+      // It moves the close-up instead, which goes back to its end.
+      await bench.key('Home');
     }
     await hold(bench, 'stop.bottom', 15, 0);
     const moving = await bench.job();
     await bench.page.mouse.wheel(0, 240);
+    await bench.rest();
     assert.equal(await bench.job(), moving);
+    assert.match(await bench.line('frame.bottom'), /from 0 to/);
     await bench.key('Escape');
     await letGo(bench);
     assert.equal(await bench.job(), first);

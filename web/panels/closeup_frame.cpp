@@ -65,7 +65,9 @@ void move_by_hand(Page& page, const EndCloseup& end) {
   const bool over = hand.is_over(end.mat);
   bool& pressed = end.is_bottom ? view.bottom_pressed : view.top_pressed;
   if (hand.pressed()) pressed = over;
-  if (!over || !(pressed || hand.is_finger())) return;
+  // What is held stays under the hand.
+  const bool is_held = !page.state.pulling.id.empty();
+  if (!over || is_held || !(pressed || hand.is_finger())) return;
   const float px = hand.wheel().x + (hand.is_finger() ? 0 : hand.wheel().y);
   if (px != 0) move_later(page, end, -to_um(static_cast<double>(px) / end.lying.px_per_mm));
   if (hand.pinch() != 0) scale_later(page, end, std::exp(static_cast<double>(hand.pinch())));

@@ -133,7 +133,9 @@ EndPair end_pair(const Page& page, const Area& area) {
     const float left = is_bottom ? area.left + gutter : area.right - gutter - seen;
     const Um away = held_on_piece(view.from_end(is_bottom), ends.length, shown);
     const float longer = is_bottom || away != 0 ? 0 : px(now.length - ends.length);
-    end.is_at_end = away == 0 && high <= std::max(tall, 30.0f) + 1 && reach_fits(ends, shown);
+    // At its own size the measures always stand, whatever they come to; enlarged where they fit.
+    const bool fits = high <= std::max(tall, 30.0f) + 1 && reach_fits(ends, shown);
+    end.is_at_end = away == 0 && (view.scale == 1 || fits);
     end.sleeve = {left, top, left + seen + longer,
                   end.is_at_end ? top + px(now.width) : top + std::min(px(now.width), tall)};
     end.lying.left_px = static_cast<double>(left);
