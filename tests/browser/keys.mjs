@@ -297,7 +297,7 @@ await checks.withBench({}, async (bench) => {
   await bench.press(SLEEVE);
   await check('Tab goes the way of the hand: stages, switches, piece, slip, findings, Undo',
     async () => {
-      const groups = [/^(start|stage|keys)/, /^(face|how|figure|rule|place|box\.spacing|make)/,
+      const groups = [/^(start|stage|keys)/, /^(face|how|figure|rule|place|piece|box\.spacing|make)/,
         /^(box|frame|spacing|stop|edge|staple|stitch|sheet|lap|strip)/, /^slip/, /^finding/,
         /^(undo|redo|save|open|actions|kept|last|bar)/];
       const names = await page.evaluate(() =>
