@@ -12,6 +12,7 @@ const BEFORE_AND_AFTER = /(\S+) → (\S+)$/;
 
 /** Harbour Ledger's section 2, seventeen sleeves lapped by 18. */
 async function sectionTwo(bench) {
+  await bench.rest();
   await bench.drop([{name: 'harbour-ledger.json', text: HARBOUR}]);
   await until(async () => (await bench.places()).has('place.next'), 'the job to open');
   for (let steps = 0; steps < 20 && await bench.line('place') !== 'Section 2'; steps += 1) {

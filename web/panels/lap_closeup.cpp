@@ -176,7 +176,10 @@ void lap_measure(Page& page, const LapView& view) {
   const float width = text_size() == TextSize::large ? 84.0f : 68.0f;
   const float height = box_height() - 6;
   const Area box = area_at(x - 8 - width, seen.mid_y() - height / 2, width, height);
-  brush.words({box.right - 2, box.top - 8}, "lap", {Role::second_line, false, kInk, Side::right});
+  // Between close steps the title alone says what the box holds.
+  const bool has_room = box.top - 12 - brush.rise(Role::second_line) > seen.top + button_height();
+  if (has_room)
+    brush.words({box.right - 2, box.top - 8}, "lap", {Role::second_line, false, kInk, Side::right});
   Um narrowest = piece_of(page).sleeves.front().width_um;
   for (const solve::Sleeve& sleeve : piece_of(page).sleeves) {
     narrowest = std::min(narrowest, sleeve.width_um);

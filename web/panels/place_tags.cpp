@@ -121,7 +121,9 @@ bool is_about(const Page& page, const solve::Finding& finding, int lap) {
   const Place place = page.bench.place();
   if (finding.piece != place.piece || finding.severity == solve::Severity::note) return false;
   if (lap >= 0) return is_about_lap(results, finding, lap);
-  return place.sleeve < 0 || is_about_sleeve(results, finding, place.sleeve);
+  if (place.sleeve < 0) return true;
+  // A joining row is not drawn on a sleeve of its own: its lap is where to see it.
+  return finding.part != Part::laps && is_about_sleeve(results, finding, place.sleeve);
 }
 
 }  // namespace
