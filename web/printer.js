@@ -7,7 +7,7 @@ import {Pm, isOpen, withWords} from './frames.js';
 /* global Module */
 
 const PDF = 'application/pdf';
-const FACES = ['main-regular', 'main-bold', 'wide-regular', 'wide-bold'];
+const FACES = ['main-regular', 'main-bold', 'wide'];
 // Browsers let go of downloads that come all at once.
 const BETWEEN_FILES_MS = 150;
 

@@ -1,10 +1,10 @@
-# Writes a source file that holds the four faces as bytes.
+# Writes a source file that holds the three faces as bytes.
 #   cmake -DFACES=folder -DOUTPUT=file.cpp -P built_in_faces.cmake
 cmake_minimum_required(VERSION 3.25)
 
 set(arrays "")
 set(fields "")
-foreach(face main-regular main-bold wide-regular wide-bold)
+foreach(face main-regular main-bold wide)
   string(REPLACE "-" "_" field ${face})
   file(READ ${FACES}/${face}.ttf hex HEX)
   string(LENGTH "${hex}" digits)

@@ -4,7 +4,7 @@
 
 namespace pouncemark::batch {
 
-/// The four cut faces, built into the program. The bytes live as long as the program.
+/// The three cut faces, built into the program. The bytes live as long as the program.
 writers::Faces built_in_faces();
 
 }  // namespace pouncemark::batch

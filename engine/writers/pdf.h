@@ -13,13 +13,12 @@
 /// file.
 namespace pouncemark::writers {
 
-/// The four cut faces as TrueType bytes (glyf outlines). The views must outlive the writer.
-/// `main_*` is tried first; a run it cannot set whole is set whole in `wide_*`.
+/// The three cut faces as TrueType bytes (glyf outlines). The views must outlive the writer.
+/// `main_*` is tried first; a run it cannot set whole is set whole in `wide`, which has one weight.
 struct Faces {
   std::string_view main_regular;
   std::string_view main_bold;
-  std::string_view wide_regular;
-  std::string_view wide_bold;
+  std::string_view wide;
 };
 
 /// What a check bar should be and what the steel rule said, micrometres, each way by itself.

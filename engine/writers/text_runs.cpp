@@ -10,13 +10,14 @@
 namespace pouncemark::writers {
 namespace {
 
+constexpr std::size_t kWide = 2;
 constexpr std::int64_t kLargestSizeUm = 5'000'000;
 
 }  // namespace
 
 FaceSet::FaceSet(const Faces& faces)
     : faces_{TrueTypeFace(faces.main_regular), TrueTypeFace(faces.main_bold),
-             TrueTypeFace(faces.wide_regular), TrueTypeFace(faces.wide_bold)} {}
+             TrueTypeFace(faces.wide)} {}
 
 Run run_of(const FaceSet& faces, std::string_view words, drawing::Weight weight) {
   const std::u32string signs = printable_signs(words);
@@ -24,7 +25,7 @@ Run run_of(const FaceSet& faces, std::string_view words, drawing::Weight weight)
   const bool is_main_whole = std::all_of(
       signs.begin(), signs.end(), [&](char32_t sign) { return faces[main].glyph_of(sign) != 0; });
   Run run;
-  run.slot = is_main_whole ? main : main + 2;
+  run.slot = is_main_whole ? main : kWide;
   run.signs.reserve(signs.size());
   const TrueTypeFace& face = faces[run.slot];
   for (const char32_t sign : signs) {

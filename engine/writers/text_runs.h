@@ -12,9 +12,9 @@
 /// Which face sets a run of text and how wide it comes out.
 namespace pouncemark::writers {
 
-constexpr std::size_t kFaceCount = 4;
+constexpr std::size_t kFaceCount = 3;
 
-/// The four faces, read: main regular, main bold, wide regular, wide bold.
+/// The three faces, read: main regular, main bold, wide.
 class FaceSet {
  public:
   explicit FaceSet(const Faces& faces);

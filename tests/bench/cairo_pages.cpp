@@ -72,8 +72,7 @@ class Hand {
  public:
   Hand(cairo_t* cairo, const writers::Faces& faces)
       : cairo_(cairo),
-        faces_{load_face(faces.main_regular), load_face(faces.main_bold),
-               load_face(faces.wide_regular), load_face(faces.wide_bold)} {}
+        faces_{load_face(faces.main_regular), load_face(faces.main_bold), load_face(faces.wide)} {}
   ~Hand() {
     for (cairo_font_face_t* face : faces_) cairo_font_face_destroy(face);
   }
@@ -105,7 +104,7 @@ class Hand {
     cairo_matrix_init_scale(&size, real(text.size_um), -real(text.size_um));
     cairo_set_font_matrix(cairo_, &size);
     const std::size_t weight = text.weight == drawing::Weight::bold ? 1 : 0;
-    if (!set_run(text, weight, false)) set_run(text, weight + 2, true);
+    if (!set_run(text, weight, false)) set_run(text, 2, true);
     cairo_restore(cairo_);
   }
 
@@ -161,7 +160,7 @@ class Hand {
   }
 
   cairo_t* cairo_;
-  std::array<cairo_font_face_t*, 4> faces_;
+  std::array<cairo_font_face_t*, 3> faces_;
 };
 
 cairo_status_t append(void* file, const unsigned char* bytes, unsigned length) {

@@ -1,4 +1,4 @@
-"""Cuts the four faces of screen and paper out of Debian's fonts.
+"""Cuts the three faces of screen and paper out of Debian's fonts.
 
     /usr/bin/python3 web/deps/cut_faces.py OUTPUT_FOLDER
 
@@ -32,9 +32,7 @@ WIDE_NEEDS = MAIN_NEEDS + "ŁódźŌsakaἈθῆναιΓΩ⌀∠□■△☐✂�
 FACES = (
     ("main-regular.ttf", "/usr/share/fonts/opentype/b612/B612-Regular.otf", SIGNS, MAIN_NEEDS),
     ("main-bold.ttf", "/usr/share/fonts/opentype/b612/B612-Bold.otf", SIGNS, MAIN_NEEDS),
-    ("wide-regular.ttf", "/usr/share/fonts/truetype/dejavu/DejaVuSansCondensed.ttf", SIGNS,
-     WIDE_NEEDS),
-    ("wide-bold.ttf", "/usr/share/fonts/truetype/dejavu/DejaVuSansCondensed-Bold.ttf", SIGNS,
+    ("wide.ttf", "/usr/share/fonts/truetype/dejavu/DejaVuSansCondensed.ttf", SIGNS,
      WIDE_NEEDS),
 )
 
@@ -108,7 +106,7 @@ def cut(source, signs):
 
 
 def main():
-    """Writes the four files; a sentence and status 1 when a sign is missing."""
+    """Writes the three files; a sentence and status 1 when a sign is missing."""
     folder = sys.argv[1]
     os.makedirs(folder, exist_ok=True)
     for name, source, signs, needs in FACES:

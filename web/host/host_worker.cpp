@@ -30,7 +30,7 @@ struct Work {
 };
 
 struct Worker {
-  std::array<std::string, 4> faces;
+  std::array<std::string, 3> faces;
   std::unique_ptr<Work> work;
   std::string sentence;
 };
@@ -53,7 +53,7 @@ std::string start_work(std::string_view job_text, std::string_view order_text) {
   work.results = solve::solve(work.job);
   const auto& faces = worker.faces;
   work.run = std::make_unique<output::PrintRun>(
-      work.job, work.results, writers::Faces{faces[0], faces[1], faces[2], faces[3]});
+      work.job, work.results, writers::Faces{faces[0], faces[1], faces[2]});
   for (const output::PrintOptions& order : *orders) {
     const auto added = work.run->add(order);
     if (!added) return problem_sentence(added.problem());
@@ -68,7 +68,7 @@ extern "C" {
 
 namespace work_host = pouncemark::web::host;
 
-/// One of the four cut faces: main regular and bold, wide regular and bold.
+/// One of the three cut faces: main regular, main bold, wide.
 EMSCRIPTEN_KEEPALIVE void pm_work_face(int which, const char* bytes, int size) {
   work_host::the_worker().faces[static_cast<std::size_t>(which)].assign(
       bytes, static_cast<std::size_t>(size));

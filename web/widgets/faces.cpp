@@ -43,8 +43,10 @@ constexpr std::array<std::array<float, 3>, kRoles> kEms = {{
     {34, 38, 44},  // title
 }};
 
-constexpr std::array<const char*, 4> kFiles = {"faces/main-regular.ttf", "faces/main-bold.ttf",
-                                               "faces/wide-regular.ttf", "faces/wide-bold.ttf"};
+constexpr std::array<const char*, 3> kFiles = {"faces/main-regular.ttf", "faces/main-bold.ttf",
+                                               "faces/wide.ttf"};
+/// Of both weights: the fallback for single names need not weigh as much again.
+constexpr std::size_t kWide = 2;
 
 /// Signs are built from these ranges and, whatever they leave out, from the texts that come: the
 /// picture of the faces stays small, and a new sign costs one more build.
@@ -78,7 +80,7 @@ struct Faces {
   float built_ratio = 1;
   TextSize size = TextSize::normal;
   bool is_stale = true;
-  std::array<std::string, 4> files;
+  std::array<std::string, kFiles.size()> files;
   ImFontGlyphRangesBuilder used;
   ImVector<ImWchar> used_ranges;
   std::array<std::array<Pair, 2>, kRoles> pairs;
@@ -155,8 +157,8 @@ Pair build_pair(Faces& all, float em, bool bold) {
   Pair pair;
   pair.main = add_face(all, weight, em, main_ranges(em), used);
   if (em < kFiguresOnlyEm) {
-    pair.wide = em <= kWholeFaceEm ? add_face(all, weight + 2, em, kPlainLetters, used)
-                : used != nullptr  ? add_face(all, weight + 2, em, used, nullptr)
+    pair.wide = em <= kWholeFaceEm ? add_face(all, kWide, em, kPlainLetters, used)
+                : used != nullptr  ? add_face(all, kWide, em, used, nullptr)
                                    : nullptr;
   }
   return pair;
