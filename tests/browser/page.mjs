@@ -64,7 +64,9 @@ export class Bench {
     page.on('filechooser', () => {});
     page.on('request', (request) => {
       const url = request.url();
-      if (!url.startsWith(address) && !/^(data|blob):/.test(url)) this.strangers.push(url);
+      // What shows a file is the browser's own.
+      const isOwn = /^(data|blob|chrome|chrome-extension):/.test(url);
+      if (!url.startsWith(address) && !isOwn) this.strangers.push(url);
     });
     page.on('pageerror', (error) => this.mistakes.push(error.message));
     page.on('console', (line) => {
