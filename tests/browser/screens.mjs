@@ -3,6 +3,8 @@ import {readFileSync} from 'node:fs';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 
+import {until} from './page.mjs';
+
 const ROOT = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 
 /** Takes hold of the named place, pulls it so many pixels and does not let go. */
@@ -46,6 +48,11 @@ async function pressFirst(bench, names) {
   await bench.press(name);
 }
 
+/** Waits until the file lies over the middle of the stage. */
+async function fileSeen(bench) {
+  await until(async () => (await bench.places()).has('view'), 'the file to be shown');
+}
+
 /**
  * In the order they are reached, from a page just opened. `leave` puts back what must not stay;
  * `hasSlip`: its slip is compared with the batch program.
@@ -58,10 +65,18 @@ export const SCREENS = [
     leave: (bench) => bench.press('face.front')},
   {name: 'sleeve-exact', hasSlip: true, reach: (bench) => bench.press('rule.exact'),
     leave: (bench) => bench.key('Control+z')},
+  {name: 'make-it-a-section', reach: (bench) => bench.press('make.section'),
+    leave: (bench) => bench.press('making.close')},
+  {name: 'this-piece', reach: (bench) => bench.press('piece')},
+  {name: 'add-a-panel', reach: async (bench) => {
+    await bench.press('piece.add_panel');
+    await bench.press('edge.right');
+  }, leave: (bench) => bench.press('making.close')},
   {name: 'panel-with-fly-side', hasSlip: true, reach: async (bench) => {
     await openDemo(bench, 'marsh-lights');
     await goTo(bench, 'panel P1');
   }},
+  {name: 'whole-hanging', reach: (bench) => bench.press('place.hanging')},
   {name: 'section-of-19', hasSlip: true, reach: async (bench) => {
     await openDemo(bench, 'harbour-ledger');
     await goTo(bench, 'section 4');
@@ -72,6 +87,16 @@ export const SCREENS = [
   {name: 'how-it-is-made', reach: (bench) => bench.press('how'),
     leave: (bench) => bench.press('how.close')},
   {name: 'sleeve-of-a-section', hasSlip: true, reach: (bench) => goTo(bench, 'sleeve 4-02')},
+  {name: 'actions', reach: (bench) => bench.press('actions'),
+    leave: (bench) => bench.key('Escape')},
+  {name: 'keys', reach: (bench) => bench.key('?'), leave: (bench) => bench.key('Escape')},
   {name: 'later-stage', reach: (bench) => bench.press('stage.sew')},
   {name: 'print', reach: (bench) => bench.press('stage.print')},
+  {name: 'print-with-preview', reach: async (bench) => {
+    await openDemo(bench, 'marsh-lights');
+    await bench.press('stage.print');
+    await bench.press('guide.full_face.P1');
+    await bench.press('print.look');
+    await fileSeen(bench);
+  }, leave: (bench) => bench.key('Escape')},
 ];
