@@ -111,4 +111,28 @@ await checks.withBench({}, async (bench) => {
   });
 });
 
+await checks.withBench({}, async (bench) => {
+  await check('the way leads to the whole hanging: codes, sizes and bays; a piece leads back',
+    async () => {
+      await bench.press('door.small_job');
+      await bench.press('place.hanging');
+      assert.equal(await bench.line('headline'), '2 pieces: 1 section, 1 panel');
+      assert.match(await bench.line('hanging.1'), /^section 1, \d+ × 1400, bay B1$/);
+      assert.match(await bench.line('hanging.P1'), /^panel P1, 690 × 1420, bay B2$/);
+      await bench.press('hanging.P1');
+      assert.equal(await bench.line('place'), 'Panel P1');
+      await bench.key('PageUp');
+      assert.notEqual(await bench.line('place'), 'Panel P1');
+    });
+  await check('the bay of a piece that is taken away stands empty', async () => {
+    await bench.press('place.hanging');
+    await bench.press('hanging.P1');
+    await bench.press('piece');
+    await bench.press('piece.away');
+    assert.equal(await action(bench), 'Took panel P1 away; bay B2 stands empty');
+    assert.deepEqual((await job(bench)).bays.map(({stands}) => stands), [undefined, 'empty']);
+    assert.equal(await bench.notice(), '');
+  });
+});
+
 checks.end();

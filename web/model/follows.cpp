@@ -343,7 +343,7 @@ std::vector<FollowLine> follow_lines(const Solved& now, const Solved* before, Pl
       if (was.id == line.id && was.figure != line.figure) line.before = was.figure;
     }
   }
-  if (!now.results.pieces.empty()) add_elsewhere(lines, now, *before, place);
+  if (place.piece >= 0 && !now.results.pieces.empty()) add_elsewhere(lines, now, *before, place);
   return lines;
 }
 

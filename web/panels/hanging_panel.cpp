@@ -79,9 +79,12 @@ void draw_piece(Page& page, const solve::Piece& piece, const Area& sheet) {
   if (piece.kind == solve::PieceKind::panel) {
     brush.fill(sheet.inset(std::min(3.0f, sheet.width() / 6)), kCloth);
     for (const piece::Edge& edge : piece.outline.edges) {
-      if (edge.role != piece::EdgeRole::hinge_side) continue;
       const float x = across(to_um(point_at(edge.line, length(edge.line) / 2).x));
-      brush.line({x, sheet.top}, {x, sheet.bottom}, kThread, 4);
+      if (edge.role == piece::EdgeRole::hinge_side) {
+        brush.line({x, sheet.top}, {x, sheet.bottom}, kThread, 4);
+      } else if (edge.role == piece::EdgeRole::fly_side && sheet.width() > 24) {
+        fly_zigzag(brush, x, sheet.top, sheet.bottom);
+      }
     }
   }
   for (const solve::Sleeve& sleeve : piece.sleeves) {

@@ -162,21 +162,13 @@ void point_at(Page& page, std::size_t edge) {
   });
 }
 
-/// The fly side: a zigzag, never a straight line.
-void zigzag(const Brush& brush, float x, float top, float bottom) {
-  std::vector<Spot> spots;
-  float side = -4;
-  for (float y = top; y <= bottom; y += 8, side = -side) spots.push_back({x + side, y});
-  brush.outline(spots, kInk, 2, false);
-}
-
 void edge_words(Page& page, const Area& sheet) {
   const MakingSlip& making = page.state.making;
   const Brush& brush = page.brush;
   const bool left = making.panel.hinge == job::Side::left;
   const float y = sheet.mid_y();
   const auto beside = [&](bool at_left, float down, const char* words, Colour colour) {
-    const float x = at_left ? sheet.left - 20 : sheet.right + 20;
+    const float x = at_left ? sheet.left - 36 : sheet.right + 36;
     brush.words({x, y + down}, words,
                 {Role::text, true, colour, at_left ? Side::right : Side::left});
   };
@@ -187,7 +179,7 @@ void edge_words(Page& page, const Area& sheet) {
   }
   const float hinge = left ? sheet.left : sheet.right;
   brush.line({hinge, sheet.top}, {hinge, sheet.bottom}, kThread, 5);
-  zigzag(brush, left ? sheet.right : sheet.left, sheet.top, sheet.bottom);
+  fly_zigzag(brush, left ? sheet.right : sheet.left, sheet.top, sheet.bottom);
   beside(left, 0, "HINGE SIDE", kThread);
   beside(!left, 0, "FLY SIDE", kInk);
   beside(!left, brush.pitch(Role::text), "DO NOT SEW", kStop);
@@ -241,6 +233,13 @@ void panel_size(Page& page, const Area& area, const char* id, const char* name, 
 
 }  // namespace
 
+void fly_zigzag(const Brush& brush, float x, float top, float bottom) {
+  std::vector<Spot> spots;
+  float side = -4;
+  for (float y = top; y <= bottom; y += 8, side = -side) spots.push_back({x + side, y});
+  brush.outline(spots, kInk, 2, false);
+}
+
 void piece_boxes(Page& page, const Area& area) {
   const job::Job& job = page.bench.now().job;
   const int piece = page.bench.place().piece;
@@ -285,18 +284,23 @@ void plan_boxes(Page& page, const Area& area) {
   Row row{area, area.left, figures.top + box_height() + pitch + 10};
   brush.words({row.x, row.y - 6}, "each sleeve lies", {Role::second_line, false, kInk});
   over_buttons(page, row);
-  float base = row.y + button_height() + pitch + 2;
+  // What would follow stands at the right of the buttons, or below where that has no room.
+  const float wide = text_size() == TextSize::large ? 360.0f : 280.0f;
+  const bool beside = row.x + 24 + wide < area.right && row.y < figures.top + 2 * box_height();
+  const float x = beside ? row.x + 24 : area.left;
+  const float top = beside ? row.y - 6 : row.y + button_height() + pitch + 2;
+  float base = top;
   std::string all;
   for (const std::string& line : making.would.follows) {
-    brush.words({area.left, base}, line, {Role::second_line, false, kInk});
+    brush.words({x, base}, line, {Role::second_line, false, kInk});
     base += pitch;
     all += (all.empty() ? "" : "; ") + line;
   }
   if (!making.would.refused.empty()) {
     all = making.would.refused;
-    brush.paragraph({area.left, base}, all, area.width() - 200, {Role::text, true, kStop});
+    brush.paragraph({x, base}, all, area.right - x, {Role::text, true, kStop});
   }
-  page.hand.note("making.follows", {area.left, row.y + button_height(), area.right, base}, all);
+  page.hand.note("making.follows", {x, top - pitch, area.right, base}, all);
   constexpr const char* kKeep = "Keep the section";
   const float width = button_width(brush, kKeep);
   const Area keep =

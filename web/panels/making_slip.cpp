@@ -13,9 +13,13 @@ constexpr float kInside = 18;
 
 float head_height() { return button_height() + 18; }
 
-const char* title_of(MakingAsk ask) {
+std::string title_of(const Page& page) {
+  const MakingAsk ask = page.state.making.ask;
   if (ask == MakingAsk::piece) return "This piece";
-  return ask == MakingAsk::panel ? "A panel" : "A section";
+  if (ask == MakingAsk::panel) return "Add a panel";
+  const Solved& now = page.bench.now();
+  const job::Section* section = section_at(now.job, now.results, page.bench.place());
+  return section != nullptr && section->count > 1 ? "Count, widths, lap" : "Make it a section";
 }
 
 float wanted_height(const Page& page) {
@@ -23,19 +27,23 @@ float wanted_height(const Page& page) {
   const float box = box_height() + 10;
   switch (page.state.making.ask) {
     case MakingAsk::piece:
-      return head_height() + box + 3 * (button_height() + 8) + pitch + 30;
+      return head_height() + box + 2 * (button_height() + 8) + 2 * pitch + 30;
     case MakingAsk::section:
-      return head_height() + 2 * (box + pitch + 8) + 4 * pitch + 36;
+      return head_height() + box + 6 * pitch + button_height() + 34;
     default:
-      return page.layout.middle.height() - button_height() - 50;
+      return page.layout.middle.height();
   }
 }
 
 Area slip_area(const Page& page) {
   const Area& middle = page.layout.middle;
-  const float highest = middle.top + button_height() + 44;
-  const float top = std::max(highest, middle.bottom - wanted_height(page));
-  return {middle.left - 3, top, middle.right, middle.bottom};
+  // Below the two rows that say where you are; or over all of them, but never half over one.
+  const float rows = page.layout.is_compact ? button_height() + box_height() + 24 : 92.0f;
+  const float wanted = wanted_height(page);
+  const bool has_room = wanted <= middle.height() - rows;
+  const float highest = has_room ? middle.top + rows : stage_row_height() + 2;
+  return {middle.left - 6, std::max(highest, middle.bottom - wanted), middle.right + 3,
+          middle.bottom};
 }
 
 void close(Page& page) {
@@ -95,14 +103,14 @@ void open_making(Page& page, MakingAsk ask) {
 float make_section_button(Page& page, float left, float right, float top) {
   const Solved& now = page.bench.now();
   const job::Section* section = section_at(now.job, now.results, page.bench.place());
-  constexpr const char* kWords = "Make it a section";
-  const float width = button_width(page.brush, kWords);
+  const char* words = page.layout.is_compact ? "Make a section" : "Make it a section";
+  const float width = button_width(page.brush, words);
   if (section == nullptr || section->count > 1 || right - left < width) return right;
   const bool is_open = page.state.making.ask == MakingAsk::section;
   const Area area = area_at(right - width, top, width, button_height());
   const ButtonLook look{is_open ? ButtonKind::chosen : ButtonKind::plain,
                         page.bench.is_look_only()};
-  if (button(page.brush, page.hand, "make.section", area, kWords, look)) {
+  if (button(page.brush, page.hand, "make.section", area, words, look)) {
     open_making(page, MakingAsk::section);
   }
   return area.left;
@@ -121,10 +129,10 @@ void making_slip(Page& page) {
   slip_paper(brush, area);
   brush.frame(area, kSoft, 1.5f);
   const float top = area.top + 8;
-  const float left = area.left + kInside + 3;
-  const float right = area.right - kInside;
+  const float left = area.left + kInside + 6;
+  const float right = area.right - kInside - 3;
   const float base = top + button_height() / 2 + brush.rise(Role::figure) / 2;
-  const float wide = brush.words({left, base}, title_of(making.ask), {Role::figure, true, kInk});
+  const float wide = brush.words({left, base}, title_of(page), {Role::figure, true, kInk});
   if (making.ask != MakingAsk::panel) {
     brush.words({left + wide + 12, base}, name_of(page.bench.now().results, page.bench.place()),
                 {Role::second_line, false, kSoft});

@@ -23,6 +23,9 @@ void cover_for_making(Page& page);
 /// The slip itself, over the lower part of the middle area. Esc or its own button closes it.
 void making_slip(Page& page);
 
+/// The fly side of a panel that stands upright: a zigzag, never a straight line.
+void fly_zigzag(const Brush& brush, float x, float top, float bottom);
+
 /// Inside of the slip: what is asked on it, between its title and its foot.
 void piece_boxes(Page& page, const Area& area);
 void plan_boxes(Page& page, const Area& area);

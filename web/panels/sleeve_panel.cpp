@@ -119,7 +119,7 @@ float place_and_headline(Page& page) {
   const float limit = rule_switch(page, middle.right, second);
   const float words_base = second + box_height() / 2 + page.brush.rise(Role::second_line) / 2;
   if (!neighbours_line(page, {how + 14, words_base}, limit)) {
-    const float width = button_width(page.brush, "Make it a section");
+    const float width = button_width(page.brush, "Make a section");
     make_section_button(page, how + 8, std::min(limit - 8, how + 9 + width), second + lift);
   }
   return second + box_height() + 14;

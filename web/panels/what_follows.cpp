@@ -22,7 +22,7 @@ void list_findings(const Bench& bench, PageState& state) {
     ListedFinding one;
     one.index = index;
     const solve::Finding& finding = now.results.findings[index];
-    const bool is_helped = finding.piece == bench.place().piece &&
+    const bool is_helped = finding.piece >= 0 && finding.piece == bench.place().piece &&
                            found.listed.size() < kMostHelped && !bench.is_moving() &&
                            !bench.is_look_only();
     if (is_helped) one.remedies = remedies_for(now, finding);
@@ -77,6 +77,7 @@ void ask_what_follows(const Bench& bench, PageState& state) {
 int shown_lap(const Bench& bench, const ChosenLap& chosen) {
   const int piece = bench.place().piece;
   const auto& results = bench.now().results;
+  if (is_whole_hanging(bench.place())) return -1;
   if (chosen.piece != piece) return first_lap(results, piece);
   const auto& section = results.pieces[static_cast<std::size_t>(piece)];
   for (std::size_t i = 0; i < section.row_middles_um.size(); ++i) {
