@@ -31,19 +31,20 @@ float wanted_height(const Page& page) {
     case MakingAsk::section:
       return head_height() + box + 6 * pitch + button_height() + 34;
     default:
-      return page.layout.middle.height();
+      return page.layout.middle.height() - (page.layout.is_compact ? 0.0f : 92.0f);
   }
 }
 
 Area slip_area(const Page& page) {
   const Area& middle = page.layout.middle;
-  // Below the two rows that say where you are; or over all of them, but never half over one.
-  const float rows = page.layout.is_compact ? button_height() + box_height() + 24 : 92.0f;
+  // Below the two rows that say where you are, or below the first: never half over one.
+  const float one = button_height() + 7;
+  const float both = page.layout.is_compact ? one + box_height() + 17 : 92.0f;
   const float wanted = wanted_height(page);
-  const bool has_room = wanted <= middle.height() - rows;
-  const float highest = has_room ? middle.top + rows : stage_row_height() + 2;
-  return {middle.left - 6, std::max(highest, middle.bottom - wanted), middle.right + 3,
-          middle.bottom};
+  const bool has_room = wanted <= middle.height() - both;
+  const float top =
+      has_room ? std::max(middle.top + both, middle.bottom - wanted) : middle.top + one;
+  return {middle.left - 6, top, middle.right + 3, middle.bottom};
 }
 
 void close(Page& page) {

@@ -132,7 +132,6 @@ float place_line(Page& page, Spot base, float limit) {
   const Place place = page.bench.place();
   const bool narrow = page.layout.is_compact;
   float x = steps(page, base.x, base.y - page.brush.rise(Role::figure) / 2);
-  const float way_left = x;
   if (!narrow && now.results.pieces.size() > 1 && !is_whole_hanging(place)) {
     x = way(page, {x, base.y}, shortened(now.job.name, 20), kWholeHanging, "place.hanging");
   }
@@ -153,15 +152,15 @@ float place_line(Page& page, Spot base, float limit) {
   const std::string kind = kind_words(page);
   std::string words = place.sleeve < 0 ? kind + size : size + kind;
   if (x + page.brush.width_of(words, Role::text, false) > limit) words = size;
-  if (x + page.brush.width_of(words, Role::text, false) > limit) return x;
-  x += page.brush.words({x, base.y}, words, {Role::text, false, kInk});
+  const bool has_room = x + page.brush.width_of(words, Role::text, false) <= limit;
+  if (has_room) x += page.brush.words({x, base.y}, words, {Role::text, false, kInk});
   if (narrow || place.sleeve < 0) return x;
   // Beside the place where there is room for all of it, else below it.
   if (piece.sleeves.size() < 2) return x;
   const std::string all = neighbour_words(page, piece).front();
   const bool beside = x + 20 + page.brush.width_of(all, Role::second_line, false) < limit;
-  constexpr float kBelow = 21;
-  neighbours_line(page, beside ? Spot{x + 20, base.y} : Spot{way_left, base.y + kBelow}, limit + 8);
+  constexpr float kBelow = 23;
+  neighbours_line(page, beside ? Spot{x + 20, base.y} : Spot{base.x, base.y + kBelow}, limit + 8);
   return x;
 }
 
