@@ -154,7 +154,7 @@ export async function comparedWithFigures(bench) {
   const differing = [];
   let compared = 0;
   for (const [name, value] of Object.entries(wanted)) {
-    const words = await bench.line(name);
+    const words = await bench.line(name) ?? await bench.line(`tray.${name}`);
     if (words === null) continue;
     const now = words.split('→').at(-1).replace(/ (m|pages)$/, '');
     const values = [value].flat();

@@ -54,18 +54,23 @@ async function fileSeen(bench) {
 }
 
 /**
- * In the order they are reached, from a page just opened. `leave` puts back what must not stay;
+ * In the order they are reached, from a page just opened. `leave` puts back what must not stay, `isHeld`: the mouse button is down;
  * `hasSlip`: its slip is compared with the batch program.
  */
 export const SCREENS = [
   {name: 'start', reach: (bench) => bench.rest()},
   {name: 'sleeve', hasSlip: true, reach: (bench) => bench.press('door.sleeve')},
-  {name: 'sleeve-while-dragging', reach: (bench) => pull(bench, 'stop.bottom', 18), leave: putBack},
+  {name: 'sleeve-while-dragging', isHeld: true,
+    reach: (bench) => pull(bench, 'stop.bottom', 18), leave: putBack},
   {name: 'sleeve-face-down', hasSlip: true, reach: (bench) => bench.press('face.down'),
     leave: (bench) => bench.press('face.front')},
   {name: 'sleeve-exact', hasSlip: true, reach: (bench) => bench.press('rule.exact'),
     leave: (bench) => bench.key('Control+z')},
-  {name: 'make-it-a-section', reach: (bench) => bench.press('make.section'),
+  {name: 'make-it-a-section', reach: async (bench) => {
+    // Where the button has no room it stands on the piece's own slip.
+    if (!(await bench.places()).has('make.section')) await bench.press('piece');
+    await pressFirst(bench, ['make.section', 'piece.plan']);
+  },
     leave: (bench) => bench.press('making.close')},
   {name: 'this-piece', reach: (bench) => bench.press('piece')},
   {name: 'add-a-panel', reach: async (bench) => {
@@ -76,14 +81,20 @@ export const SCREENS = [
     await openDemo(bench, 'marsh-lights');
     await goTo(bench, 'panel P1');
   }},
-  {name: 'whole-hanging', reach: (bench) => bench.press('place.hanging')},
+  {name: 'whole-hanging', reach: async (bench) => {
+    if (!(await bench.places()).has('place.hanging')) await bench.press('piece');
+    await pressFirst(bench, ['place.hanging', 'piece.all']);
+  }},
   {name: 'section-of-19', hasSlip: true, reach: async (bench) => {
     await openDemo(bench, 'harbour-ledger');
     await goTo(bench, 'section 4');
   }},
   {name: 'findings-with-a-sum-open', hasSlip: true,
-    reach: (bench) => pressFirst(bench, ['finding.0', 'tray.worst', 'follows.all']),
-    leave: (bench) => bench.key('Escape')},
+    reach: (bench) => pressFirst(bench, ['finding.0', 'tray.finding']),
+    // All that follows goes back into its tray.
+    leave: async (bench) => {
+      if (!(await bench.places()).has('how')) await bench.press('tray.all');
+    }},
   {name: 'how-it-is-made', reach: (bench) => bench.press('how'),
     leave: (bench) => bench.press('how.close')},
   {name: 'sleeve-of-a-section', hasSlip: true, reach: (bench) => goTo(bench, 'sleeve 4-02')},
@@ -96,6 +107,7 @@ export const SCREENS = [
     await openDemo(bench, 'marsh-lights');
     await bench.press('stage.print');
     await bench.press('guide.full_face.P1');
+    if (!(await bench.places()).has('print.look')) await bench.press('part.map');
     await bench.press('print.look');
     await fileSeen(bench);
   }, leave: (bench) => bench.key('Escape')},

@@ -86,6 +86,15 @@ TEST_CASE("a shape laid over a run counts by what it holds, whichever way its co
   CHECK(again.runs().empty());
 }
 
+TEST_CASE("a slip laid over a run, or a part of it, puts it out of sight; one beside it does not") {
+  SetWords beside = with_a_run();
+  beside.lay({180, 90, 300, 130});
+  CHECK(beside.runs().size() == 1);
+  SetWords partly = with_a_run();
+  partly.lay({150, 90, 300, 130});
+  CHECK(partly.runs().empty());
+}
+
 TEST_CASE("words set after the paper stand on it") {
   SetWords words = with_a_run();
   words.cover(Area{0, 0, 1000, 700});

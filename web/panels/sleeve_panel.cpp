@@ -65,9 +65,10 @@ float rule_switch(Page& page, float right, float top) {
 /// The length, on its arrow from the bottom end to the top end.
 void length_arrow(Page& page, float y, float left, float right) {
   const Brush& brush = page.brush;
-  const float width = text_size() == TextSize::large ? 130.0f : 104.0f;
   const float height = box_height() - 6;
-  const std::string words = "long, bottom end to top end";
+  const bool is_large = text_size() == TextSize::large;
+  const std::string words = is_large ? "long" : "long, bottom end to top end";
+  const float width = is_large ? 130.0f : 104.0f;
   const float wide = brush.width_of(words, Role::text, false);
   const bool inside = right - left > width + 2 * wide + 120;
   // A short strip has no room for the box on its arrow: it stands beside it.

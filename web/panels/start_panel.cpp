@@ -46,7 +46,7 @@ void go_through(Page& page, std::size_t door) {
 void hook(const Brush& brush, float x, float from, float eye) {
   brush.disc({x, eye}, 9, kBench);
   brush.ring({x, eye}, 9, kSoft, 1.5f);
-  brush.fill({x - 8, from - 3, x + 8, from + 5}, kEngraving);
+  brush.fill({x - 8, from - 1, x + 8, from + 6}, kEngraving);
   brush.line({x - 4, from + 4}, {x - 4, eye + 1}, kEngraving, 3.5f);
   std::array<Spot, 7> bend;
   constexpr std::array<Spot, 7> kHalfRing = {Spot{-1, 0}, Spot{-0.87f, 0.5f}, Spot{-0.5f, 0.87f},

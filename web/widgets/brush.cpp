@@ -39,6 +39,15 @@ void Brush::fill(const Area& area, Colour colour, float round) const {
                        {whole_px(area.right), whole_px(area.bottom)}, colour, round * ratio_);
 }
 
+void Brush::slip(const Area& area) const {
+  const Area edge = {area.left + kPaperEdge, area.top + kPaperEdge, area.right + kPaperEdge,
+                     area.bottom + kPaperEdge};
+  noted_->lay(edge);
+  noted_->lay(area);
+  fill(edge, kFold);
+  fill(area, kPaper);
+}
+
 void Brush::frame(const Area& area, Colour colour, float thick, float round) const {
   if (round <= 0) {
     const float half = thick / 2;

@@ -36,6 +36,8 @@ class Brush {
   float ratio() const { return ratio_; }
 
   void fill(const Area& area, Colour colour, float round = 0) const;
+  /// A slip of paper with its hard edge, laid over what is there.
+  void slip(const Area& area) const;
   void frame(const Area& area, Colour colour, float thick, float round = 0) const;
   void line(Spot from, Spot to, Colour colour, float thick) const;
   void dashes(Spot from, Spot to, Colour colour, float thick, float on, float off) const;

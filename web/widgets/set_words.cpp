@@ -62,6 +62,13 @@ void SetWords::cover(const Area& area) {
   for (SetRun& run : runs_) run.is_cut = run.is_cut || meet(run.area, area);
 }
 
+void SetWords::lay(const Area& slip) {
+  if (!is_on_) return;
+  const auto gone = std::remove_if(runs_.begin(), runs_.end(),
+                                   [&slip](const SetRun& run) { return meet(run.area, slip); });
+  runs_.erase(gone, runs_.end());
+}
+
 void SetWords::cover(std::span<const Spot> corners) {
   if (!is_on_ || corners.size() < 3) return;
   const auto gone = std::remove_if(runs_.begin(), runs_.end(), [corners](const SetRun& run) {

@@ -30,6 +30,9 @@ class SetWords {
   /// wholly under it are gone, runs partly under it are cut.
   void cover(const Area& area);
   void cover(std::span<const Spot> corners);
+  /// A slip was laid on the bench: what it lies over, wholly or in part, is out of sight until it
+  /// is put away, and is no longer counted.
+  void lay(const Area& slip);
 
   const std::vector<SetRun>& runs() const { return runs_; }
 

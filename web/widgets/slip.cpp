@@ -155,12 +155,7 @@ void draw_sum(const Brush& brush, const SlipSum& sum, Spot upper_left, float wid
   }
 }
 
-void slip_paper(const Brush& brush, const Area& area) {
-  brush.fill({area.left + kPaperEdge, area.top + kPaperEdge, area.right + kPaperEdge,
-              area.bottom + kPaperEdge},
-             kFold);
-  brush.fill(area, kPaper);
-}
+void slip_paper(const Brush& brush, const Area& area) { brush.slip(area); }
 
 std::string spoken(const SlipLine& line) {
   std::string words = line.label + " ";
