@@ -1,7 +1,7 @@
 // What stands on the bench, measured: whether any words are cut off or stand on others, how small
 // the smallest words and targets are, and whether the figures are those of the batch program.
 import {execFileSync} from 'node:child_process';
-import {mkdirSync, writeFileSync} from 'node:fs';
+import {mkdirSync, rmSync, writeFileSync} from 'node:fs';
 import path from 'node:path';
 import {fileURLToPath} from 'node:url';
 
@@ -71,10 +71,11 @@ export const measuredLine = (found) =>
 /** What the batch program works out of the open job. */
 async function figuresOf(bench) {
   mkdirSync(SCRATCH, {recursive: true});
-  const file = path.join(SCRATCH, 'open-job.json');
+  const file = path.join(SCRATCH, `open-job-${process.pid}.json`);
   writeFileSync(file, await bench.job());
   const told = execFileSync(process.execPath, ['--no-experimental-fetch', PROGRAM, 'figures', file],
     {encoding: 'utf8', maxBuffer: 1 << 28});
+  rmSync(file);
   return JSON.parse(told);
 }
 

@@ -13,10 +13,10 @@ export const BROWSER = process.env.POUNCEMARK_BROWSER ?? '/usr/bin/chromium';
 const PAGE = path.resolve(process.env.POUNCEMARK_PAGE ?? path.join(ROOT, 'build/web-release/page'));
 const REST_MS = 20000;
 
-// Software drawing, and nothing of the browser's own on the network.
+// Software drawing, however slow on a busy machine, and nothing of the browser's own on the network.
 export const BROWSER_WORDS = [
   '--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--ignore-gpu-blocklist',
-  '--disable-quic', '--no-first-run', '--disable-background-networking',
+  '--disable-gpu-watchdog', '--disable-gpu-process-crash-limit', '--disable-quic', '--no-first-run', '--disable-background-networking',
   '--disable-component-update', '--disable-sync',
 ];
 

@@ -98,7 +98,7 @@ export const SCREENS = [
   {name: 'how-it-is-made', reach: (bench) => bench.press('how'),
     leave: (bench) => bench.press('how.close')},
   {name: 'sleeve-of-a-section', hasSlip: true, reach: (bench) => goTo(bench, 'sleeve 4-02')},
-  {name: 'actions', reach: (bench) => bench.press('actions'),
+  {name: 'actions', reach: (bench) => pressFirst(bench, ['actions', 'last_action']),
     leave: (bench) => bench.key('Escape')},
   {name: 'keys', reach: (bench) => bench.key('?'), leave: (bench) => bench.key('Escape')},
   {name: 'later-stage', reach: (bench) => bench.press('stage.sew')},
@@ -106,6 +106,7 @@ export const SCREENS = [
   {name: 'print-with-preview', reach: async (bench) => {
     await openDemo(bench, 'marsh-lights');
     await bench.press('stage.print');
+    if (!(await bench.places()).has('guide.full_face.P1')) await bench.press('part.guides');
     await bench.press('guide.full_face.P1');
     if (!(await bench.places()).has('print.look')) await bench.press('part.map');
     await bench.press('print.look');

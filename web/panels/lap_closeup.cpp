@@ -154,7 +154,7 @@ float sleeve_label(Page& page, const LapView& view, int index, bool is_above) {
   const std::string words = code + (is_over ? " lies over" : " lies under");
   const float left = view.window.left + view.lying.px(kIn) + 14;
   const float wide = brush.width_of(words, Role::text, true);
-  const float height = std::min(button_height(), view.window.height() / 4);
+  const float height = std::min(button_height(), std::max(34.0f, view.window.height() / 4));
   const float top = is_above ? view.window.top + 6 : view.window.bottom - 6 - height;
   const Area area = area_at(left - 6, top, wide + 12, height);
   const Touch touch = page.hand.touch("closeup." + code, area, words + ", go to sleeve " + code);
@@ -200,7 +200,11 @@ void lap_step(Page& page, const LapView& view, bool is_up) {
   const Brush& brush = page.brush;
   const float side = button_height();
   const float left = view.window.left - 22 - side;
-  const Area area = area_at(left, is_up ? view.window.top : view.window.bottom - side, side, side);
+  // Where the close-up is low the steps reach beyond it, so that the lap's box has room between.
+  const float wanted = 2 * side + box_height() + 4;
+  const float out = std::max(0.0f, (wanted - view.window.height()) / 2);
+  const float top = is_up ? view.window.top - out : view.window.bottom + out - side;
+  const Area area = area_at(left, top, side, side);
   const int by = is_up == view.lying.face_down ? 1 : -1;
   const int to = view.lap + by;
   const bool can = to >= 0 && to < static_cast<int>(piece_of(page).row_middles_um.size());
