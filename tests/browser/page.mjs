@@ -16,8 +16,9 @@ const REST_MS = 20000;
 // Software drawing, however slow on a busy machine, and nothing of the browser's own on the network.
 export const BROWSER_WORDS = [
   '--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--ignore-gpu-blocklist',
-  '--disable-gpu-watchdog', '--disable-gpu-process-crash-limit', '--disable-quic', '--no-first-run', '--disable-background-networking',
-  '--disable-component-update', '--disable-sync',
+  '--disable-gpu-watchdog', '--disable-gpu-process-crash-limit', '--disable-quic',
+  '--no-first-run', '--disable-background-networking', '--disable-component-update',
+  '--disable-sync',
 ];
 
 export const pause = (ms) => new Promise((done) => { setTimeout(done, ms); });
