@@ -9,8 +9,8 @@ JOB = ("format", "version", "name", "spacing_from", "needle_size", "thread_tex",
        "slip_distance_mm", "crown_mm", "wire_mm", "half_foot_mm", "foot_tolerance_mm", "bays",
        "sections", "panels")
 SECTION = ("code", "make", "fold_radius_mm", "flange_mm", "sewn_side", "length_mm", "lap_mm",
-           "leaf_mm", "widths_mm", "count", "missing", "side_seams", "width_tolerance_mm",
-           "lap_tolerance_mm", "side_rows", "lap_rows", "changes")
+           "leaf_mm", "widths_mm", "count", "lies_over", "missing", "side_seams",
+           "width_tolerance_mm", "lap_tolerance_mm", "side_rows", "lap_rows", "changes")
 PANEL = ("code", "backing_mm", "hinge_side", "outline", "backing_thickness_mm", "panel_in_mm",
          "spacing_mm", "stitch_mm", "stack_mm", "rows_on", "corners", "corner_clear_mm")
 ASSUMED = {"side_seams": "separate", "corners": "share_hole", "missing": []}
