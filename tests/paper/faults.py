@@ -109,8 +109,13 @@ def put(pdf, fault, file, shrunk=(1, 1)):
 
 
 def one_left_out(pages, plan):
-    """A page that shows something is not printed."""
-    del pages[len(pages) // 2]
+    """A page that shows something is not printed: the one nearest to the middle that is crossed by
+    more than a hair; None where there is none."""
+    crossed = [at for at, page in enumerate(pages)
+               if marks.Sighting(page, plan).datum in plan.needed]
+    if not crossed:
+        return None
+    del pages[min(crossed, key=lambda at: abs(at - len(pages) // 2))]
     return pages
 
 
