@@ -317,11 +317,11 @@ TEST_CASE("a count is a whole number from 1 to 1,000; what is typed else is said
       {"12.5", "\"12.5\" is no count of sleeves."},
   };
   int ran = 0;
-  for (const auto& [typed, sentence] : wrong) {
-    CAPTURE(typed);
-    CHECK(read_count(typed).count == 0);
-    CHECK(read_count(typed).sentence == sentence + std::string(" Give a whole number from 1 to "
-                                                               "1,000."));
+  for (const auto& one : wrong) {
+    CAPTURE(one.first);
+    CHECK(read_count(one.first).count == 0);
+    CHECK(read_count(one.first).sentence ==
+          one.second + std::string(" Give a whole number from 1 to 1,000."));
     ++ran;
   }
   CHECK(ran == 7);
