@@ -24,7 +24,16 @@ void add_label(drawing::Drawing* picture, Spot at, drawing::Align align, std::st
 /// A distance on paper: to half a millimetre.
 std::string half_mm_text(Um um) { return short_mm_text(divide_round(um, 500) * 500, 1); }
 
-/// The figure beside one point: its distance from the datum end of the edge.
+/// A row of the page runs across the piece through this place.
+bool is_crossed(const PageView& view, const solve::PlaceUm& place) {
+  const auto& rows = view.rows();
+  return std::any_of(rows.begin(), rows.end(), [&place](const solve::Row* row) {
+    return runs_across(*row) && to_um(row->guide.from.y) == place.y;
+  });
+}
+
+/// The figure beside one point: its distance from the datum end of the edge. At a corner it stands
+/// clear of the row that runs across there.
 void add_figure(const PageView& view, const solve::Row& row, std::int64_t index,
                 drawing::Drawing* picture) {
   const solve::PlaceUm place = solve::point_um(row, index);
@@ -37,7 +46,9 @@ void add_figure(const PageView& view, const solve::Row& row, std::int64_t index,
     return;
   }
   const bool to_the_right = 2 * place.x < view.piece().width_um;
-  add_label(picture, view.on_paper(place.x + (to_the_right ? 4'500 : -4'500), place.y - 1'250),
+  const Um inward = 2 * place.y < view.piece().length_um ? 2'000 : -4'500;
+  const Um up = is_crossed(view, place) ? inward : -1'250;
+  add_label(picture, view.on_paper(place.x + (to_the_right ? 4'500 : -4'500), place.y + up),
             to_the_right ? drawing::Align::left : drawing::Align::right, figure);
 }
 

@@ -100,7 +100,9 @@ void add_words_along(const PageView& view, const solve::Row& row, std::string wo
   const Um start = std::max(view.low() + 14'000, row_low + row.run.first_um() + 8'000);
   const Um end = std::min(view.high(), view.piece().length_um) - 12'000;
   const bool has_ticks = row.kind == solve::RowKind::staple && row.place == solve::RowPlace::side;
-  const Um beside = has_ticks ? 3'300 : 1'700;
+  // Clear of the points' cross lines, where the sheet reaches as far.
+  const bool has_crosses = row.kind == solve::RowKind::point && row.in_from_edge_um >= 8'500;
+  const Um beside = has_crosses ? 3'900 : has_ticks ? 3'300 : 1'700;
   placer->put(label(view.on_paper(x - beside, start), 1, std::move(words)), {0, kStep},
               {kFar, view.on_paper(x, end).y});
 }

@@ -1,5 +1,6 @@
 #include "engine/sheets/full_face.h"
 
+#include "engine/drawing/taken_room.h"
 #include "engine/material/assumed.h"
 #include "engine/sheets/page_view.h"
 #include "engine/solve/solve.h"
@@ -212,6 +213,28 @@ TEST_CASE("every page says what it is: piece, page, FRONT, file and the caution"
     }
     CHECK(complete == printed.set.cut.pages());
   }
+}
+
+TEST_CASE("no figure of a panel is struck through by a row that runs across") {
+  const Printed printed(demo_job("marsh-lights"), 1, "A4", {});
+  int looked_at = 0;
+  for (std::int64_t page = 0; page < printed.set.cut.pages(); ++page) {
+    const PageWindow window = window_of(printed.set.cut, page);
+    const PageView view{printed.set, window};
+    const drawing::Drawing picture = full_face_page(printed.set, window);
+    for (const drawing::Text& text : all_of<drawing::Text>(picture)) {
+      if (text.words.find_first_not_of("0123456789.") != std::string::npos) continue;
+      const Box box = drawing::box_of(text);
+      for (const solve::Row* row : view.rows()) {
+        if (!runs_across(*row)) continue;
+        const Um y = view.on_paper(0, to_um(row->guide.from.y)).y;
+        CAPTURE(text.words);
+        CHECK((y < box.low.y || y > box.high.y));
+        ++looked_at;
+      }
+    }
+  }
+  CHECK(looked_at > 100);
 }
 
 TEST_CASE("a piece is called as it is said aloud") {
