@@ -4,6 +4,7 @@
 #include "engine/output/print_order.h"
 #include "engine/output/print_run.h"
 #include "tests/support/jobs.h"
+#include "tests/support/on_paper.h"
 #include "tests/support/pdf_pages.h"
 #include "tests/support/sum_reading.h"
 #include "web/model/page_map.h"
@@ -15,6 +16,7 @@
 #include <vector>
 
 using namespace pouncemark;
+using tests::on_paper;
 using tests::pages_in;
 using web::GuideKind;
 using web::GuideLine;
@@ -22,12 +24,6 @@ using web::GuideTicks;
 using web::PaperChoice;
 
 namespace {
-
-PaperChoice on_paper(const std::string& name) {
-  PaperChoice choice;
-  choice.paper = *sheets::read_paper(name);
-  return choice;
-}
 
 /// The files of an order as the worker prints them.
 std::vector<output::NamedBytes> printed(const web::Solved& solved, const std::string& order) {

@@ -1,24 +1,17 @@
 #include "web/model/printing.h"
 
+#include "tests/support/on_paper.h"
+
 #include <doctest/doctest.h>
 
 #include <string>
 #include <vector>
 
 using namespace pouncemark;
+using tests::on_paper;
 using web::bar_is_refused;
 using web::bar_words;
 using web::PaperChoice;
-
-namespace {
-
-PaperChoice on_paper(const std::string& name) {
-  PaperChoice choice;
-  choice.paper = *sheets::read_paper(name);
-  return choice;
-}
-
-}  // namespace
 
 TEST_CASE("a bar says by how much the printer is short or long, to a tenth of a percent") {
   struct Case {
