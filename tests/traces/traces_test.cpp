@@ -1,5 +1,6 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <optional>
@@ -13,6 +14,7 @@
 #include "web/model/edits.h"
 #include "web/model/history.h"
 #include "web/model/kept.h"
+#include "web/model/making.h"
 
 using namespace pouncemark;
 using web::History;
@@ -69,8 +71,10 @@ MaybeJob any_rule(const OnBench& on, Dice& dice) {
 MaybeJob any_answer(const OnBench& on, Dice& dice) {
   constexpr int kQuestions = static_cast<int>(Question::corners) + 1;
   const auto question = static_cast<Question>(dice.below(kQuestions));
-  const int answer = dice.below(4);
-  if (!web::is_asked(on.job, on.results, on.place, question)) return std::nullopt;
+  const auto answers = web::answers_there(on.job, on.results, on.place, question);
+  if (answers.empty()) return std::nullopt;
+  const int answer =
+      answers[static_cast<std::size_t>(dice.below(static_cast<int>(answers.size())))];
   if (!web::why_not(on.job, on.results, on.place, question, answer).empty()) return std::nullopt;
   return web::with_answer(on.job, on.results, on.place, question, answer);
 }
@@ -88,9 +92,64 @@ MaybeJob another_name(const OnBench& on, Dice& dice) {
   return job;
 }
 
+MaybeJob any_lap_rule(const OnBench& on, Dice& dice) {
+  const auto rule = dice.below(2) == 0 ? job::SpacingRule::even : job::SpacingRule::exact;
+  return web::with_lap_rule(on.job, on.results, on.place, rule);
+}
+
+/// The piece on the bench; the first one where that is the whole hanging.
+int piece_on(const OnBench& on) { return std::max(0, on.place.piece); }
+
+MaybeJob made(web::Made made) {
+  if (!made.refused.empty()) return std::nullopt;
+  return std::move(made.job);
+}
+
+job::Side any_side(Dice& dice) { return dice.below(2) == 0 ? job::Side::left : job::Side::right; }
+
+MaybeJob any_plan(const OnBench& on, Dice& dice) {
+  if (piece_on(on) >= static_cast<int>(on.job.sections.size())) return std::nullopt;
+  web::SectionPlan plan;
+  plan.count = dice.below(5);
+  plan.widths_um = {some_length(dice), some_length(dice)};
+  plan.lap_um = some_length(dice);
+  plan.lies_over = any_side(dice);
+  return made(web::with_plan(on.job, piece_on(on), plan));
+}
+
+/// A job stays small enough to be quick.
+bool is_full(const OnBench& on) { return web::piece_count(on.job) >= 5; }
+
+MaybeJob one_more_section(const OnBench& on, Dice& /*dice*/) {
+  return is_full(on) ? std::nullopt : made(web::with_section(on.job));
+}
+MaybeJob one_more_panel(const OnBench& on, Dice& dice) {
+  if (is_full(on)) return std::nullopt;
+  return made(web::with_panel(on.job, {some_length(dice), some_length(dice), any_side(dice)}));
+}
+MaybeJob a_copy(const OnBench& on, Dice& /*dice*/) {
+  return is_full(on) ? std::nullopt : made(web::with_copy(on.job, piece_on(on)));
+}
+MaybeJob another_code(const OnBench& on, Dice& dice) {
+  constexpr std::array<const char*, 6> kCodes = {"1", "7", "P1", "1-02", "", "a very long code"};
+  const char* code = kCodes[static_cast<std::size_t>(dice.below(kCodes.size()))];
+  return made(web::with_code(on.job, piece_on(on), code));
+}
+MaybeJob another_order(const OnBench& on, Dice& dice) {
+  return made(web::with_piece_moved(on.job, piece_on(on), dice.below(2) == 0 ? -1 : 1));
+}
+MaybeJob new_numbers(const OnBench& on, Dice& /*dice*/) {
+  return made(web::with_new_numbers(on.job, piece_on(on)));
+}
+MaybeJob one_less(const OnBench& on, Dice& /*dice*/) {
+  return made(web::without_piece(on.job, piece_on(on)));
+}
+
 /// Every kind of edit the bench offers, the frequent ones more than once. A new kind is a line.
-constexpr std::array<Edit, 7> kEdits = {any_measure, any_measure, any_measure, any_rule,
-                                        any_answer,  ends_of_all, another_name};
+constexpr std::array<Edit, 16> kEdits = {
+    any_measure,  any_measure,  any_measure,   any_rule,       any_answer, ends_of_all,
+    another_name, any_lap_rule, any_plan,      one_more_panel, a_copy,     one_more_section,
+    another_code, new_numbers,  another_order, one_less};
 
 /// What the traces did in all, so that a run that did nothing shows.
 struct Tally {

@@ -289,6 +289,21 @@ TEST_CASE("an answer that cannot be had says why, and its neighbour can") {
   CHECK(answer_of({"", two, {0, 0}, Question::put_back, 0, ""}).can_be_had);
 }
 
+TEST_CASE("the answers there are numbered as the job numbers them; none where nothing is asked") {
+  const job::Job two = section_job({100, 100, 100}, 20);
+  const auto numbers = [](const job::Job& job, Place place, Question question) {
+    return web::answers_there(job, solve::solve(job), place, question);
+  };
+  using Numbers = std::vector<int>;
+  CHECK(numbers(two, kWhole, Question::leaves) == Numbers{0, 1, 2});
+  CHECK(numbers(two, kWhole, Question::staples_out) == Numbers{1, 2, 3, 4});
+  CHECK(numbers(two, kWhole, Question::put_back).empty());
+  CHECK(numbers(two, kWhole, Question::corners).empty());
+  job::Job gaps = two;
+  gaps.sections[0].missing = {"1-01", "1-03"};
+  CHECK(numbers(gaps, kWhole, Question::put_back) == Numbers{0, 1});
+}
+
 TEST_CASE("missing sleeves are kept in the order of their numbers, whichever is marked first") {
   web::Bench bench;
   CHECK(bench.open("a.json", job::save_job(section_job({100, 100, 100, 100}, 20))));

@@ -21,7 +21,8 @@ std::vector<Answer> staples_answers(const std::string& of) {
           answer(4, of + ".stay", "They stay")};
 }
 
-std::vector<Answer> answers_to(const Alone& alone, Question question) {
+/// `missing` are the codes of the sleeves that are not there.
+std::vector<Answer> answers_to(Question question, const std::vector<std::string>& missing) {
   switch (question) {
     case Question::leaves:
       return {answer(0, "leaves.two_leaf", "Two leaves"), answer(1, "leaves.folded", "Folded"),
@@ -51,7 +52,7 @@ std::vector<Answer> answers_to(const Alone& alone, Question question) {
       break;
   }
   std::vector<Answer> answers;
-  for (const std::string& code : alone.job.sections.front().missing) {
+  for (const std::string& code : missing) {
     const auto number = static_cast<int>(answers.size());
     answers.push_back(answer(number, "put_back." + code, "Put " + code + " back"));
   }
@@ -84,6 +85,11 @@ std::string question_words(const Alone& alone, Question question) {
       break;
   }
   return "Missing";
+}
+
+std::vector<std::string> missing_of(const Alone& alone) {
+  if (alone.job.sections.empty()) return {};
+  return alone.job.sections.front().missing;
 }
 
 std::string scope_words(const Alone& alone, Question question) {
@@ -130,6 +136,16 @@ void work_out(const Alone& alone, Question question, const Solved& now, Answer& 
 
 }  // namespace
 
+std::vector<int> answers_there(const job::Job& job, const solve::Results& results, Place place,
+                               Question question) {
+  std::vector<int> numbers;
+  if (!is_asked(job, results, place, question)) return numbers;
+  const job::Section* section = section_at(job, results, place);
+  const auto missing = section != nullptr ? section->missing : std::vector<std::string>();
+  for (const Answer& one : answers_to(question, missing)) numbers.push_back(one.number);
+  return numbers;
+}
+
 std::vector<Asked> asked_at(const Solved& now, Place place) {
   std::vector<Asked> all;
   if (now.results.pieces.empty()) return all;
@@ -143,7 +159,7 @@ std::vector<Asked> asked_at(const Solved& now, Place place) {
     asked.question = question;
     asked.words = question_words(alone, question);
     asked.of = scope_words(alone, question);
-    asked.answers = answers_to(alone, question);
+    asked.answers = answers_to(question, missing_of(alone));
     asked.boxes = boxes_of(alone, question);
     const int chosen = answer_at(alone.job, alone.results, alone.place, question);
     for (Answer& one : asked.answers) {

@@ -29,8 +29,12 @@ bool is_asked(const job::Job& job, const solve::Results& results, Place place, Q
 /// The answer the job gives; -1 where it gives none.
 int answer_at(const job::Job& job, const solve::Results& results, Place place, Question question);
 
-/// The job with another answer. A make taken for the first time gets values to begin with: a fold
-/// of 0.5 inside, a flange that the rows stand in, sewn at the right.
+/// The numbers of the answers that can be given there; none where the question is not asked.
+std::vector<int> answers_there(const job::Job& job, const solve::Results& results, Place place,
+                               Question question);
+
+/// The job with another answer, one of those there. A make taken for the first time gets values to
+/// begin with: a fold of 0.5 inside, a flange that the rows stand in, sewn at the right.
 job::Job with_answer(const job::Job& job, const solve::Results& results, Place place,
                      Question question, int answer);
 
