@@ -8,21 +8,14 @@
 
 #include "engine/geometry/units.h"
 #include "engine/job/json_node.h"
+#include "engine/job/materials.h"
+#include "engine/job/rows.h"
+#include "engine/job/trial.h"
 #include "engine/material/assumed.h"
 
 /// Floor 6, job: what the user entered and nothing derived. Rules and repeats, never points.
 /// Every length is whole micrometres as typed. Knows no results, no page, no screen, no file.
 namespace pouncemark::job {
-
-/// Even: gaps never wider than asked. Exact: gaps just as asked, the left-over is shown.
-enum class SpacingRule { even, exact };
-
-/// Where the left-over of an exact row goes: after the last point, half to each end, or filled with
-/// one more point at the far end.
-enum class LeftOver { end, split, extra_point };
-
-/// When the staples of a row come out, as far as the job says.
-enum class StaplesOut { not_said, before_the_row, as_the_foot_comes, after_the_row, stay };
 
 /// How a sleeve is made. Two leaves: both long edges sewn. Folded: one sheet folded over the cloth,
 /// one long edge sewn. Round: a tube with a flange at one side, sewn in the flange only.
@@ -38,64 +31,6 @@ enum class SideSeams { separate, shared };
 /// What a row does where it meets the row of the edge toward the hinge side: it shares that row's
 /// corner hole, or it stops short of the row.
 enum class Corners { share_hole, stop_short };
-
-/// A row of staples: a rule, not points. `in_from_edge_um` is not used on a lap (the row stands on
-/// the lap's middle line).
-struct StapleRow {
-  Um in_from_edge_um = 0;
-  std::array<Um, 2> kept_clear_um{0, 0};  ///< from the datum end, from the far end
-  Um spacing_um = 0;
-  SpacingRule rule = SpacingRule::even;
-  LeftOver left_over = LeftOver::end;
-  StaplesOut staples = StaplesOut::not_said;
-  Extras extras;
-  bool operator==(const StapleRow&) const = default;
-};
-
-/// A row of stitches; stitches are never longer than asked.
-struct StitchRow {
-  Um in_from_edge_um = 0;
-  std::array<Um, 2> kept_clear_um{0, 0};
-  Um stitch_um = 0;
-  Extras extras;
-  bool operator==(const StitchRow&) const = default;
-};
-
-/// The staple row and the stitch row of one place, and the stack the needle meets there.
-struct RowPair {
-  StapleRow staple;
-  StitchRow stitch;
-  Um stack_um = 0;
-  Extras extras;
-  bool operator==(const RowPair&) const = default;
-};
-
-/// What differs on one sleeve from its section; an empty field follows the section.
-struct StapleChange {
-  std::optional<Um> in_from_edge_um;
-  std::optional<std::array<Um, 2>> kept_clear_um;
-  std::optional<Um> spacing_um;
-  std::optional<SpacingRule> rule;
-  std::optional<LeftOver> left_over;
-  std::optional<StaplesOut> staples;
-  Extras extras;
-  bool operator==(const StapleChange&) const = default;
-};
-struct StitchChange {
-  std::optional<Um> in_from_edge_um;
-  std::optional<std::array<Um, 2>> kept_clear_um;
-  std::optional<Um> stitch_um;
-  Extras extras;
-  bool operator==(const StitchChange&) const = default;
-};
-struct SleeveChange {
-  std::optional<Um> width_um;
-  std::optional<StapleChange> staple;
-  std::optional<StitchChange> stitch;
-  Extras side_rows_extras;
-  Extras extras;
-  bool operator==(const SleeveChange&) const = default;
-};
 
 /// Sleeves lapped side by side, numbered from the viewer's left; a sleeve on its own is a section
 /// of one. A number in `missing` has no sleeve: its neighbours lap one another and nothing is
@@ -118,6 +53,7 @@ struct Section {
   std::optional<Um> lap_tolerance_um;
   RowPair side_rows;
   std::optional<RowPair> lap_rows;  ///< absent only where there is no lap
+  std::optional<ClothPlace> cloth;
   std::map<std::string, SleeveChange> changes;
   Extras extras;
   bool operator==(const Section&) const = default;
@@ -143,7 +79,9 @@ struct Panel {
   Um panel_in_um = 0;
   Um spacing_um = 0;
   Um stitch_um = 0;
-  Um stack_um = 0;
+  Um stack_um = 0;                ///< as typed
+  bool stack_from_plies = false;  ///< the plies are added up along the row instead
+  std::optional<ClothPlace> cloth;
   std::optional<std::vector<std::string>> rows_on;  ///< the edges that take a row
   Corners corners = Corners::share_hole;
   std::optional<Um> corner_clear_um;  ///< how far a row that stops short stays from the other
@@ -173,6 +111,8 @@ struct Job {
   std::optional<Um> wire_um;            ///< thickness of a staple's wire
   std::optional<Um> half_foot_um;       ///< half the presser foot's width
   std::optional<Um> foot_tolerance_um;  ///< how far the foot may stray
+  Materials materials;
+  std::vector<Trial> trials;
   std::vector<Bay> bays;
   std::vector<Section> sections;
   std::vector<Panel> panels;

@@ -3,6 +3,7 @@
 #include "engine/base/number_text.h"
 #include "engine/job/job_json.h"
 #include "engine/job/job_words.h"
+#include "engine/job/materials_json.h"
 #include "engine/job/object_reader.h"
 #include "engine/job/pieces_read.h"
 #include "engine/job/rows_read.h"
@@ -77,6 +78,10 @@ Job read_job(ObjectReader& reader, Fault* fault) {
   reader.may_length("wire_mm", kThin, &job.wire_um);
   reader.may_length("half_foot_mm", kThin, &job.half_foot_um);
   reader.may_length("foot_tolerance_mm", kThin, &job.foot_tolerance_um);
+  if (const JsonNode* materials = reader.object("materials", false)) {
+    job.materials = read_materials(*materials, "materials", fault);
+  }
+  read_trials(reader, &job.trials, fault);
   std::set<std::string> bay_codes;
   std::set<std::string> piece_codes;
   read_entries(reader, "bays", &job.bays, &bay_codes, fault, read_bay);

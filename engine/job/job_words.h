@@ -22,6 +22,11 @@ inline const std::vector<std::string_view> kSideSeams = {"separate", "shared"};
 inline const std::vector<std::string_view> kCorners = {"share_hole", "stop_short"};
 inline const std::vector<std::string_view> kFace = {"bulging", "hollow"};
 inline const std::vector<std::string_view> kStands = {"empty"};
+inline const std::vector<std::string_view> kStackFrom = {"plies"};
+inline const std::vector<std::string_view> kRowsOf = {"side_rows", "lap_rows", "panel_rows"};
+/// As material::Standing; `typed` is left out.
+inline const std::vector<std::string_view> kStanding = {"assumed", "standard", "supplier",
+                                                        "measured_here"};
 inline const std::vector<std::string_view> kPanelEdge = {"hinge_side", "fly_side", "top", "bottom"};
 
 }  // namespace pouncemark::job::words

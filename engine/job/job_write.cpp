@@ -4,71 +4,11 @@
 #include "engine/base/sha256.h"
 #include "engine/job/job_json.h"
 #include "engine/job/job_words.h"
+#include "engine/job/materials_json.h"
+#include "engine/job/object_writer.h"
 
 namespace pouncemark::job {
 namespace {
-
-using Kind = JsonNode::Kind;
-
-JsonNode text(std::string_view words) {
-  JsonNode node;
-  node.kind = Kind::text;
-  node.words = std::string(words);
-  return node;
-}
-
-JsonNode number(std::string digits) {
-  JsonNode node;
-  node.kind = Kind::number;
-  node.words = std::move(digits);
-  return node;
-}
-
-JsonNode mm(Um um) { return number(exact_mm_text(um)); }
-JsonNode count(int value) { return number(std::to_string(value)); }
-
-template <typename List>
-JsonNode mm_list(const List& lengths) {
-  JsonNode node;
-  node.kind = Kind::list;
-  for (const Um um : lengths) node.items.push_back(mm(um));
-  return node;
-}
-
-JsonNode text_list(const std::vector<std::string>& texts) {
-  JsonNode node;
-  node.kind = Kind::list;
-  for (const std::string& words : texts) node.items.push_back(text(words));
-  return node;
-}
-
-JsonNode word(const std::vector<std::string_view>& words, int index) {
-  return text(words[static_cast<std::size_t>(index)]);
-}
-
-/// Members in file order; what is empty is left out.
-class ObjectWriter {
- public:
-  ObjectWriter() { node_.kind = Kind::object; }
-  ObjectWriter& put(std::string_view key, JsonNode value) {
-    node_.members.emplace_back(std::string(key), std::move(value));
-    return *this;
-  }
-  ObjectWriter& maybe(std::string_view key, const std::optional<Um>& um) {
-    return um ? put(key, mm(*um)) : *this;
-  }
-  ObjectWriter& maybe_word(std::string_view key, const std::vector<std::string_view>& words,
-                           std::optional<int> index) {
-    return index ? put(key, word(words, *index)) : *this;
-  }
-  JsonNode with(const Extras& extras) {
-    for (const auto& member : extras) node_.members.push_back(member);
-    return std::move(node_);
-  }
-
- private:
-  JsonNode node_;
-};
 
 std::optional<int> staples_word(StaplesOut staples) {
   if (staples == StaplesOut::not_said) return std::nullopt;
@@ -95,11 +35,12 @@ JsonNode stitch_node(const StitchRow& row, bool on_edge) {
 }
 
 JsonNode pair_node(const RowPair& pair, bool on_edge) {
-  return ObjectWriter()
-      .put("staple", staple_node(pair.staple, on_edge))
-      .put("stitch", stitch_node(pair.stitch, on_edge))
-      .put("stack_mm", mm(pair.stack_um))
-      .with(pair.extras);
+  ObjectWriter out;
+  out.put("staple", staple_node(pair.staple, on_edge));
+  out.put("stitch", stitch_node(pair.stitch, on_edge));
+  out.put("stack_mm", mm(pair.stack_um));
+  if (pair.stack_from_plies) out.put("stack_from", word(words::kStackFrom, 0));
+  return out.with(pair.extras);
 }
 
 template <typename Enum>
@@ -156,6 +97,7 @@ JsonNode section_node(const Section& section) {
   out.maybe("lap_tolerance_mm", section.lap_tolerance_um);
   out.put("side_rows", pair_node(section.side_rows, true));
   if (section.lap_rows) out.put("lap_rows", pair_node(*section.lap_rows, false));
+  if (section.cloth) out.put("cloth", cloth_node(*section.cloth));
   if (!section.changes.empty()) {
     ObjectWriter changes;
     for (const auto& [code, change] : section.changes) changes.put(code, change_node(change));
@@ -166,7 +108,7 @@ JsonNode section_node(const Section& section) {
 
 JsonNode outline_node(const std::vector<OutlineEdge>& outline) {
   JsonNode list;
-  list.kind = Kind::list;
+  list.kind = JsonNode::Kind::list;
   for (const OutlineEdge& edge : outline) {
     ObjectWriter out;
     out.put("role", text(edge.role)).put("from_mm", mm_list(edge.from_um));
@@ -187,6 +129,8 @@ JsonNode panel_node(const Panel& panel) {
   out.put("backing_thickness_mm", mm(panel.backing_thickness_um));
   out.put("panel_in_mm", mm(panel.panel_in_um)).put("spacing_mm", mm(panel.spacing_um));
   out.put("stitch_mm", mm(panel.stitch_um)).put("stack_mm", mm(panel.stack_um));
+  if (panel.stack_from_plies) out.put("stack_from", word(words::kStackFrom, 0));
+  if (panel.cloth) out.put("cloth", cloth_node(*panel.cloth));
   if (panel.rows_on) out.put("rows_on", text_list(*panel.rows_on));
   if (panel.corners != Corners::share_hole) {
     out.put("corners", word(words::kCorners, static_cast<int>(panel.corners)));
@@ -211,7 +155,7 @@ void put_entries(ObjectWriter& out, std::string_view key, const std::vector<Entr
                  JsonNode (*node_of)(const Entry&)) {
   if (entries.empty()) return;
   JsonNode list;
-  list.kind = Kind::list;
+  list.kind = JsonNode::Kind::list;
   for (const Entry& entry : entries) list.items.push_back(node_of(entry));
   out.put(key, std::move(list));
 }
@@ -228,6 +172,8 @@ std::string save_job(const Job& job) {
   out.maybe("crown_mm", job.crown_um).maybe("wire_mm", job.wire_um);
   out.maybe("half_foot_mm", job.half_foot_um);
   out.maybe("foot_tolerance_mm", job.foot_tolerance_um);
+  if (!job.materials.is_empty()) out.put("materials", materials_node(job.materials));
+  put_entries(out, "trials", job.trials, trial_node);
   put_entries(out, "bays", job.bays, bay_node);
   put_entries(out, "sections", job.sections, section_node);
   put_entries(out, "panels", job.panels, panel_node);

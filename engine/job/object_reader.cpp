@@ -97,9 +97,10 @@ void ObjectReader::need_text(std::string_view key, std::string* value) {
   *value = member->words;
 }
 
-bool ObjectReader::length_of(const JsonNode& node, std::string_view key, Bounds bounds, Um* value) {
+bool ObjectReader::length_of(const JsonNode& node, std::string_view key, Bounds bounds, Um* value,
+                             std::string_view needed) {
   if (node.kind != JsonNode::Kind::number) {
-    refuse(ProblemCode::job_damaged, key, kind_text(node), "a number of millimetres");
+    refuse(ProblemCode::job_damaged, key, kind_text(node), std::string(needed));
     return false;
   }
   const Result<std::int64_t> um = read_decimal_mm(node.words);
@@ -155,6 +156,11 @@ void ObjectReader::may_pair(std::string_view key, Bounds bounds,
   std::array<Um, 2> read{};
   need_pair(key, bounds, &read);
   *value = read;
+}
+
+void ObjectReader::need_number(std::string_view key, Bounds thousandths, std::int64_t* value) {
+  const JsonNode* member = take(key, true, JsonNode::Kind::number, "a number");
+  if (member != nullptr) length_of(*member, key, thousandths, value, "a number");
 }
 
 void ObjectReader::need_count(std::string_view key, Bounds bounds, int* value) {
@@ -213,6 +219,16 @@ void ObjectReader::may_word(std::string_view key, const std::vector<std::string_
   int read = 0;
   need_word(key, words, &read);
   *value = read;
+}
+
+void ObjectReader::may_text(std::string_view key, std::string* value) {
+  if (has(key)) need_text(key, value);
+}
+
+void ObjectReader::may_truth(std::string_view key, std::optional<bool>* value) {
+  if (!has(key)) return;
+  const JsonNode* member = take(key, true, JsonNode::Kind::boolean, "true or false");
+  if (member != nullptr) *value = member->truth;
 }
 
 void ObjectReader::may_texts(std::string_view key, std::optional<std::vector<std::string>>* value) {

@@ -35,6 +35,8 @@ class ObjectReader {
   void need_text(std::string_view key, std::string* value);
   void need_length(std::string_view key, Bounds bounds, Um* value);
   void need_pair(std::string_view key, Bounds bounds, std::array<Um, 2>* value);
+  /// A number that is no length, in thousandths.
+  void need_number(std::string_view key, Bounds thousandths, std::int64_t* value);
   void need_count(std::string_view key, Bounds bounds, int* value);
   void need_lengths(std::string_view key, Bounds bounds, std::vector<Um>* value);
   /// One of the words; `value` gets its index.
@@ -47,6 +49,8 @@ class ObjectReader {
   void may_count(std::string_view key, Bounds bounds, int* value);
   void may_word(std::string_view key, const std::vector<std::string_view>& words,
                 std::optional<int>* value);
+  void may_text(std::string_view key, std::string* value);
+  void may_truth(std::string_view key, std::optional<bool>* value);
   void may_texts(std::string_view key, std::optional<std::vector<std::string>>* value);
 
   /// The member as an object or list, marked as asked for; nullptr when it is not there (and, if
@@ -69,7 +73,8 @@ class ObjectReader {
  private:
   const JsonNode* take(std::string_view key, bool needed, JsonNode::Kind kind,
                        std::string_view kind_words);
-  bool length_of(const JsonNode& node, std::string_view key, Bounds bounds, Um* value);
+  bool length_of(const JsonNode& node, std::string_view key, Bounds bounds, Um* value,
+                 std::string_view needed = "a number of millimetres");
   bool pair_of(const JsonNode& node, std::string_view key, Bounds bounds, std::array<Um, 2>* value);
 
   const JsonNode& node_;

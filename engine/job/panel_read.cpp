@@ -2,6 +2,7 @@
 
 #include "engine/base/number_text.h"
 #include "engine/job/job_words.h"
+#include "engine/job/materials_json.h"
 #include "engine/job/panel_shape.h"
 #include "engine/job/pieces_read.h"
 #include "engine/job/rows_read.h"
@@ -76,6 +77,10 @@ Panel read_panel(const JsonNode& node, const std::string& path, Fault* fault) {
   reader.need_length("spacing_mm", kSize, &panel.spacing_um);
   reader.need_length("stitch_mm", kSize, &panel.stitch_um);
   reader.need_length("stack_mm", kThin, &panel.stack_um);
+  panel.stack_from_plies = read_stack_from(reader);
+  if (const JsonNode* cloth = reader.object("cloth", false)) {
+    panel.cloth = read_cloth(*cloth, reader.path_of("cloth"), fault);
+  }
   read_rows_on(reader, &panel);
   std::optional<int> corners;
   reader.may_word("corners", words::kCorners, &corners);

@@ -71,6 +71,12 @@ StitchChange read_stitch_change(const JsonNode& node, const std::string& path, F
 
 }  // namespace
 
+bool read_stack_from(ObjectReader& reader) {
+  std::optional<int> from;
+  reader.may_word("stack_from", words::kStackFrom, &from);
+  return from.has_value();
+}
+
 RowPair read_row_pair(const JsonNode& node, const std::string& path, Fault* fault, bool on_edge) {
   ObjectReader reader(node, path, fault);
   RowPair pair;
@@ -81,6 +87,7 @@ RowPair read_row_pair(const JsonNode& node, const std::string& path, Fault* faul
     pair.stitch = read_stitch_row(*stitch, reader.path_of("stitch"), fault, on_edge);
   }
   reader.need_length("stack_mm", kThin, &pair.stack_um);
+  pair.stack_from_plies = read_stack_from(reader);
   pair.extras = reader.extras();
   return pair;
 }

@@ -14,6 +14,9 @@ inline constexpr Bounds kClear{0, kLargestLengthUm};
 inline constexpr Bounds kSize{1, kLargestLengthUm};
 inline constexpr Bounds kThin{1, 1'000'000};
 
+/// Whether the stack is worked out from the plies and not as typed.
+bool read_stack_from(ObjectReader& reader);
+
 /// A staple row, a stitch row and their stack; `on_edge` is false on a lap, whose rows stand on the
 /// lap's middle line. The first fault is kept, the result is then not to be used.
 RowPair read_row_pair(const JsonNode& node, const std::string& path, Fault* fault, bool on_edge);

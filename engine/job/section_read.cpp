@@ -3,6 +3,7 @@
 
 #include "engine/base/number_text.h"
 #include "engine/job/job_words.h"
+#include "engine/job/materials_json.h"
 #include "engine/job/pieces_read.h"
 #include "engine/job/rows_read.h"
 
@@ -139,6 +140,9 @@ Section read_section(const JsonNode& node, const std::string& path, Fault* fault
   }
   if (const JsonNode* rows = reader.object("lap_rows", section.count > 1)) {
     section.lap_rows = read_row_pair(*rows, reader.path_of("lap_rows"), fault, false);
+  }
+  if (const JsonNode* cloth = reader.object("cloth", false)) {
+    section.cloth = read_cloth(*cloth, reader.path_of("cloth"), fault);
   }
   if (fault->first) return section;
   read_missing(reader, &section);

@@ -50,7 +50,7 @@ bool measures_alike(const job::Job& a, const job::Job& b) {
     return std::tuple(job.spacing_is_clear_gap, job.crown_um, job.needle_size, job.wire_um,
                       job.half_foot_um, job.foot_tolerance_um);
   };
-  return asked(a) == asked(b);
+  return asked(a) == asked(b) && a.materials == b.materials && a.trials == b.trials;
 }
 
 std::vector<Finding> all_findings(const job::Job& job, const Results& results,
