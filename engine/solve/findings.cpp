@@ -35,6 +35,7 @@ std::vector<Finding> findings_of(const job::Job& job, const job::Section& sectio
                                  const Results& alone) {
   Findings findings;
   check_section(section, alone, 0, limits_of(job), &findings);
+  check_reach(job.materials, rolled_of(job.materials, section), alone, &findings);
   return findings;
 }
 
@@ -42,6 +43,7 @@ std::vector<Finding> findings_of(const job::Job& job, const job::Panel& panel,
                                  const Results& alone) {
   Findings findings;
   check_panel(panel, alone, 0, limits_of(job), &findings);
+  check_reach(job.materials, rolled_of(job.materials, panel), alone, &findings);
   return findings;
 }
 

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/checks/rules.h"
+#include "engine/solve/arm.h"
 #include "engine/solve/rows.h"
 
 /// Inside of solve: how the rules are asked and their findings gathered. Only solve's own files
@@ -51,6 +52,10 @@ struct Limits {
 void check_section(const job::Section& section, const Results& results, int index,
                    const Limits& limits, Findings* findings);
 void check_panel(const job::Panel& panel, const Results& results, int index, const Limits& limits,
+                 Findings* findings);
+
+/// What machine and stapler do not reach, as far as they were measured; `alone` holds one piece.
+void check_reach(const job::Materials& materials, const Rolled& rolled, const Results& alone,
                  Findings* findings);
 
 /// Codes that are missing, unknown or used twice anywhere in the job.

@@ -17,7 +17,7 @@ Um smaller_side_um(Um width_um, Um row_um) {
 Um roll_across_um(Um side_um, Um thickness_um, Um radius_um) {
   const double radius = from_um(radius_um);
   const double section = from_um(side_um) * from_um(thickness_um) / kPi;
-  return static_cast<Um>(std::ceil(2'000.0 * std::sqrt(radius * radius + section)));
+  return to_um(2.0 * std::sqrt(radius * radius + section));
 }
 
 UnderArm under_arm(Um side_um, Um roll_um, const Arm& arm) {
