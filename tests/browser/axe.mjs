@@ -56,6 +56,12 @@ await checks.withBench({before}, async (bench) => {
     await bench.drop([{name: 'photo.json', text: 'not a job'}]);
     await expectNone(bench);
   });
+  await checks.check('the bench in words has its headings, findings first', async () => {
+    const words = await bench.page.locator('#mirror').ariaSnapshot();
+    const findings = words.indexOf('heading "Findings" [level=2]');
+    const figures = words.indexOf('heading "Figures and what can be done" [level=2]');
+    if (findings < 0 || figures < findings) throw new Error(words.slice(0, 400));
+  });
   await checks.check('a button without a name is found', async () => {
     await bench.page.evaluate(() => {
       document.querySelector('main').append(document.createElement('button'));
