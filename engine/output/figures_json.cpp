@@ -4,6 +4,7 @@
 #include "engine/job/job_json.h"
 #include "engine/output/output.h"
 #include "engine/solve/seam_choice.h"
+#include "engine/solve/sewing.h"
 
 namespace pouncemark::output {
 namespace {
@@ -51,6 +52,17 @@ json totals_json(const job::Job& job, const solve::Results& results) {
           {"panel_rows", totals.panel_rows},     {"stitch_holes", totals.stitch_holes},
           {"panel_points", totals.panel_points}, {"row_m", metres(totals.row_um)},
           {"pages", per_kind_json(all)},         {"pages_left_out", per_kind_json(out)}};
+}
+
+/// Thread of each of the two threads, rows a bobbin lasts (null where no row is sewn), and bobbins.
+void add_sewing(const job::Job& job, const solve::Results& results, json* totals) {
+  const solve::Sewing sewing = solve::sewing_of(job, results);
+  (*totals)["thread_each_m"] = metres(sewing.thread_each_um);
+  json& rows = (*totals)["rows_per_bobbin"];
+  if (sewing.rows_per_bobbin) rows = *sewing.rows_per_bobbin;
+  (*totals)["bobbin_fills"] = {{"side_rows", sewing.fills_of(solve::RowPlace::side)},
+                               {"lap_rows", sewing.fills_of(solve::RowPlace::lap)},
+                               {"panel_rows", sewing.fills_of(solve::RowPlace::panel)}};
 }
 
 /// The neighbour `step` places to the right, or null at the section's edge.
@@ -144,6 +156,7 @@ std::string figures_json(const job::Job& job, const solve::Results& results) {
   json figures;
   figures["job"] = {{"name", job.name}, {"checksum", job::checksum(job)}};
   figures["totals"] = totals_json(job, results);
+  add_sewing(job, results, &figures["totals"]);
   figures["side_seams"] = seams_json(job);
   json& pieces = figures["pieces"] = json::array();
   for (const solve::Piece& piece : results.pieces) add_pieces(piece, &pieces);

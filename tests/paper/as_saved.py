@@ -6,8 +6,8 @@ import hashlib
 from job_text import job_text
 
 JOB = ("format", "version", "name", "spacing_from", "needle_size", "thread_tex", "tails_mm",
-       "slip_distance_mm", "crown_mm", "wire_mm", "half_foot_mm", "foot_tolerance_mm", "bays",
-       "sections", "panels")
+       "slip_distance_mm", "crown_mm", "wire_mm", "half_foot_mm", "foot_tolerance_mm",
+       "materials", "trials", "bays", "sections", "panels")
 SECTION = ("code", "make", "fold_radius_mm", "flange_mm", "sewn_side", "length_mm", "lap_mm",
            "leaf_mm", "widths_mm", "count", "lies_over", "missing", "side_seams",
            "width_tolerance_mm", "lap_tolerance_mm", "side_rows", "lap_rows", "changes")

@@ -17,6 +17,7 @@ from fractions import Fraction
 
 from as_saved import checksum
 from job_rows import clear_gap_um
+from job_sewing import sewing
 from pages import PagePlan, lines_of
 from rows import Piece, um
 from section_rows import lap_middles_um, section_piece
@@ -157,7 +158,8 @@ def figures_of(job, pieces, papers=("A4",)):
     """All that is worked out again here; `pieces` are those of the job, `papers` those whose pages
     are counted."""
     return {"job": {"name": job["name"], "checksum": checksum(job)},
-            "totals": {**_counts(pieces), **_page_figures(pieces, papers)},
+            "totals": {**_counts(pieces), **sewing(job, pieces, metres),
+                       **_page_figures(pieces, papers)},
             "pieces": _pieces(job, pieces),
             "rows": [_row(row) for piece in pieces for row in piece.rows],
             "side_seams": side_seams(job)}

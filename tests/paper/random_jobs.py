@@ -5,7 +5,7 @@ rows, sleeves that differ from their section, exact rows with each kind of left-
 sections of one, pieces narrower than a page, names in several alphabets, members we do not know;
 two jobs in three also for folded and round sleeves, flanges too narrow for their rows, shared side
 seams, missing sleeves, rows that stop short of the hinge row, gaps in the numbers, bays that hold
-what is not there, and the job's own wire and foot.
+what is not there, the job's own wire and foot, and a bobbin typed or measured.
 """
 
 import random
@@ -175,6 +175,16 @@ def _wire_and_foot(draw):
     return {key: mm(draw.whole(*ends)) for key, ends in figures.items() if draw.chance(40)}
 
 
+def _bobbin(draw):
+    """Materials with a bobbin typed, or measured and the thread weighed."""
+    if draw.chance(50):
+        return {"bobbin": {"thread_m": draw.length(2, 60),
+                           "kept_back_percent": draw.choice([0, 5, Decimal("12.5")])}}
+    return {"thread": {"weighed_tex": draw.choice([Decimal("131.5"), 150])},
+            "bobbin": {"outer_mm": draw.length(18, 30), "core_mm": draw.length(5, 12),
+                       "width_mm": draw.length(6, 14)}}
+
+
 def random_job(seed):
     """One valid job, as an ordered dict ready for job_text; empty lists are left out."""
     draw = Draw(seed)
@@ -192,6 +202,8 @@ def random_job(seed):
             del made[key]
     if not is_plain:
         made.update(_wire_and_foot(draw))
+        if draw.chance(40):
+            made["materials"] = _bobbin(draw)
     if draw.chance(20):
         made["remark"] = {"by": "Ἀθῆναι", "values": [1, Decimal("2.50"), None, True, {}, []]}
     return made
