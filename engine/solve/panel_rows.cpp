@@ -56,7 +56,8 @@ Piece panel_piece(const job::Panel& panel, int entry) {
   return piece;
 }
 
-void lay_panel(const job::Panel& panel, const Piece& piece, int index, Laying* laying) {
+void lay_panel(const job::Job& job, const job::Panel& panel, const Piece& piece, int index,
+               Laying* laying) {
   const std::vector<std::size_t> edges = edges_with_rows(panel, piece.outline);
   const auto guides =
       layout::guides_round(piece.outline, panel.panel_in_um, edges, stop_short_um(panel));
@@ -81,10 +82,13 @@ void lay_panel(const job::Panel& panel, const Piece& piece, int index, Laying* l
                 index,
                 0,
                 panel.panel_in_um,
-                rule_of(guide, panel.spacing_um)};
+                rule_of(guide, panel.spacing_um),
+                0};
     lay(asked, guide, laying);
     asked.kind = RowKind::stitch;
-    asked.rule.spacing_um = panel.stitch_um;
+    asked.rule.spacing_um =
+        job::stitch_really_um(job.trials, job::RowsOf::panel_rows, panel.stitch_um);
+    asked.asked_um = panel.stitch_um;
     lay(asked, guide, laying);
   }
 }

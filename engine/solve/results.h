@@ -31,6 +31,9 @@ struct Row {
   Segment guide;
   layout::Run run;
   Um asked_um = 0;               ///< spacing or stitch asked for
+  Um stitch_um = 0;              ///< stitch rows: what is sewn, none longer; asked, or a trial's
+  Um stack_um = 0;               ///< stitch rows: the thickest place, not pressed; 0: not known
+  bool stack_is_typed = true;    ///< stitch rows: typed, not worked out from the plies
   bool first_is_shared = false;  ///< its first point belongs to the hinge row and is counted there
 };
 

@@ -40,6 +40,7 @@ struct Asked {
   int sleeve = 0;
   Um in_from_edge_um = 0;
   layout::RunRule rule;
+  Um asked_um = 0;  ///< of a stitch row whose stitch a trial measured: as asked; 0: as ruled
 };
 
 /// Solves the run and keeps the row, or keeps why it could not be laid.
@@ -52,7 +53,12 @@ void lay_section(const job::Job& job, const job::Section& section, const Piece& 
 
 /// The piece of a panel, and its rows.
 Piece panel_piece(const job::Panel& panel, int entry);
-void lay_panel(const job::Panel& panel, const Piece& piece, int index, Laying* laying);
+void lay_panel(const job::Job& job, const job::Panel& panel, const Piece& piece, int index,
+               Laying* laying);
+
+/// Says of each stitch row of the piece in `alone` what stack the needle meets.
+void set_stacks(const job::Job& job, const job::Section& section, Results* alone);
+void set_stacks(const job::Job& job, const job::Panel& panel, Results* alone);
 
 /// What the laying of one piece has to say; `alone` holds that piece only.
 std::vector<Finding> findings_of_laying(const Laying& laying, const Results& alone);

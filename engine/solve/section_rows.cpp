@@ -21,12 +21,12 @@ layout::RunRule rule_of(const job::StapleRow& row, Um length, Um crown_to_add) {
   return rule;
 }
 
-layout::RunRule rule_of(const job::StitchRow& row, Um length) {
+layout::RunRule rule_of(const job::StitchRow& row, Um length, Um stitch_um) {
   layout::RunRule rule;
   rule.edge_length_um = length;
   rule.kept_clear_start_um = row.kept_clear_um[0];
   rule.kept_clear_end_um = row.kept_clear_um[1];
-  rule.spacing_um = row.stitch_um;
+  rule.spacing_um = stitch_um;
   return rule;
 }
 
@@ -37,6 +37,11 @@ layout::GuideLine upright(Um x, Um length) {
   return guide;
 }
 
+/// What makes centre to centre of the spacing asked for.
+Um crown_to_add(const job::Job& job) {
+  return job.spacing_is_clear_gap ? job.crown_um.value_or(material::kAssumedCrownUm) : 0;
+}
+
 struct Place {
   std::string code;
   RowPlace place = RowPlace::side;
@@ -45,7 +50,21 @@ struct Place {
 };
 
 Asked asked_of(const Place& place, RowKind kind, Um in_um, const layout::RunRule& rule) {
-  return {place.code, kind, place.place, place.piece, place.sleeve, in_um, rule};
+  return {place.code, kind, place.place, place.piece, place.sleeve, in_um, rule, 0};
+}
+
+/// A stitch row as it is really sewn: as the chosen trial measured it, where one did.
+Asked asked_of(const job::Job& job, const Place& place, Um in_um, const job::StitchRow& row,
+               Um length) {
+  const Um really = job::stitch_really_um(job.trials, rows_of(place.place), row.stitch_um);
+  return {place.code,
+          RowKind::stitch,
+          place.place,
+          place.piece,
+          place.sleeve,
+          in_um,
+          rule_of(row, length, really),
+          row.stitch_um};
 }
 
 std::optional<Problem> why_not_on(const job::Section& section, const Sleeve& sleeve, Um in_um) {
@@ -75,8 +94,9 @@ void lay_side(const job::Section& section, const Sleeve& sleeve, const Place& pl
   }
 }
 
-void lay_sides(const job::Section& section, const Piece& piece, int index, std::size_t at, Um crown,
-               Laying* laying) {
+void lay_sides(const job::Job& job, const job::Section& section, const Piece& piece, int index,
+               std::size_t at, Laying* laying) {
+  const Um crown = crown_to_add(job);
   const Sleeve& sleeve = piece.sleeves[at];
   const Um length = section.length_um;
   const job::RowPair rows = job::side_rows_of(section, sleeve.number);
@@ -91,14 +111,13 @@ void lay_sides(const job::Section& section, const Piece& piece, int index, std::
       lay_side(section, sleeve, place, edge,
                {asked_of(place, RowKind::staple, rows.staple.in_from_edge_um,
                          rule_of(rows.staple, length, crown)),
-                asked_of(place, RowKind::stitch, rows.stitch.in_from_edge_um,
-                         rule_of(rows.stitch, length))},
+                asked_of(job, place, rows.stitch.in_from_edge_um, rows.stitch, length)},
                laying);
     }
   }
 }
 
-void lay_laps(const job::Section& section, const Piece& piece, int index, Um crown,
+void lay_laps(const job::Job& job, const job::Section& section, const Piece& piece, int index,
               Laying* laying) {
   const Um length = section.length_um;
   for (std::size_t i = 0; i < piece.row_middles_um.size(); ++i) {
@@ -112,11 +131,9 @@ void lay_laps(const job::Section& section, const Piece& piece, int index, Um cro
     }
     const layout::GuideLine guide = upright(piece.row_middles_um[i], length);
     lay(asked_of(place, RowKind::staple, section.lap_um / 2,
-                 rule_of(section.lap_rows->staple, length, crown)),
+                 rule_of(section.lap_rows->staple, length, crown_to_add(job))),
         guide, laying);
-    lay(asked_of(place, RowKind::stitch, section.lap_um / 2,
-                 rule_of(section.lap_rows->stitch, length)),
-        guide, laying);
+    lay(asked_of(job, place, section.lap_um / 2, section.lap_rows->stitch, length), guide, laying);
   }
 }
 
@@ -188,11 +205,10 @@ Piece section_piece(const job::Section& section, int entry) {
 
 void lay_section(const job::Job& job, const job::Section& section, const Piece& piece, int index,
                  Laying* laying) {
-  const Um crown = job.spacing_is_clear_gap ? job.crown_um.value_or(material::kAssumedCrownUm) : 0;
   for (std::size_t i = 0; i < piece.sleeves.size(); ++i) {
-    lay_sides(section, piece, index, i, crown, laying);
+    lay_sides(job, section, piece, index, i, laying);
   }
-  if (section.lap_rows) lay_laps(section, piece, index, crown, laying);
+  if (section.lap_rows) lay_laps(job, section, piece, index, laying);
 }
 
 }  // namespace pouncemark::solve

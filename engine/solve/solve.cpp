@@ -28,9 +28,8 @@ void lay_rows(const job::Job& job, const job::Section& section, const Piece& pie
               Laying* laying) {
   lay_section(job, section, piece, 0, laying);
 }
-void lay_rows(const job::Job& /*job*/, const job::Panel& panel, const Piece& piece,
-              Laying* laying) {
-  lay_panel(panel, piece, 0, laying);
+void lay_rows(const job::Job& job, const job::Panel& panel, const Piece& piece, Laying* laying) {
+  lay_panel(job, panel, piece, 0, laying);
 }
 
 template <typename Entry>
@@ -41,6 +40,7 @@ SolvedPiece solved_alone(const job::Job& job, const Entry& entry) {
   lay_rows(job, entry, piece, &laying);
   piece.row_count = static_cast<int>(laying.rows.size());
   alone.rows = std::move(laying.rows);
+  set_stacks(job, entry, &alone);
   SolvedPiece solved;
   solved.of_laying = findings_of_laying(laying, alone);
   solved.of_checks = findings_of(job, entry, alone);
@@ -66,7 +66,8 @@ void lay(const Asked& asked, const layout::GuideLine& guide, Laying* laying) {
   row.in_from_edge_um = asked.in_from_edge_um;
   row.guide = guide.line;
   row.run = *run;
-  row.asked_um = asked.rule.spacing_um;
+  row.asked_um = asked.asked_um > 0 ? asked.asked_um : asked.rule.spacing_um;
+  if (asked.kind == RowKind::stitch) row.stitch_um = asked.rule.spacing_um;
   row.first_is_shared = guide.first_is_shared;
   laying->rows.push_back(std::move(row));
 }

@@ -13,6 +13,12 @@ namespace pouncemark::solve {
 /// finding.
 Results solve(const job::Job& job);
 
+/// The rows a trial seam may stand for.
+inline job::RowsOf rows_of(RowPlace place) {
+  if (place == RowPlace::panel) return job::RowsOf::panel_rows;
+  return place == RowPlace::lap ? job::RowsOf::lap_rows : job::RowsOf::side_rows;
+}
+
 /// What follows for one piece alone, numbered as if it were the job's only one.
 struct SolvedPiece {
   Piece piece;

@@ -5,6 +5,7 @@
 
 #include "engine/base/insist.h"
 #include "engine/base/number_text.h"
+#include "engine/solve/solve.h"
 #include "engine/solve/sum_words.h"
 
 namespace pouncemark::solve {
@@ -52,16 +53,26 @@ void add_arc(const Piece& piece, const Row& row, const RowAsked& asked,
                    ") = " + plain_mm(asked.length_um) + " along");
 }
 
+/// The trial seam that the stitch was measured on, where there is one.
+void add_trial(const job::Job& job, const Row& row, RowAsked* asked) {
+  const job::Trial* trial = job::chosen_trial(job.trials, rows_of(row.place));
+  if (trial == nullptr || !trial->ten_stitches_um || trial->stitch_um != row.asked_um) return;
+  asked->ten_stitches_um = *trial->ten_stitches_um;
+  asked->set_um = trial->stitch_um;
+}
+
 }  // namespace
 
 RowAsked asked_of(const job::Job& job, const Results& results, const Row& row) {
   INSIST(!row.run.is_empty);
   const Piece& piece = piece_of(results, row);
   RowAsked asked;
-  asked.spacing_um = row.asked_um;
+  const bool is_stitch = row.kind == RowKind::stitch;
+  asked.spacing_um = is_stitch ? row.stitch_um : row.asked_um;
   asked.length_um = row.place == RowPlace::panel ? to_um(length(row.guide)) : piece.length_um;
   asked.clear_start_um = row.run.first_um();
   asked.clear_end_um = asked.length_um - row.run.last_um();
+  if (is_stitch) add_trial(job, row, &asked);
   if (row.kind != RowKind::staple) return asked;
   const job::Section& section = job.sections[static_cast<std::size_t>(piece.entry)];
   const job::StapleRow rule = staple_rule(section, piece, row);
@@ -91,9 +102,15 @@ std::string crown_line(const RowAsked& asked) {
          plain_mm(asked.centres_um());
 }
 
+std::string trial_line(const RowAsked& asked) {
+  return "the trial seam: " + plain_mm(asked.ten_stitches_um) +
+         " ÷ 10 = " + plain_mm(asked.spacing_um) + ", set at " + plain_mm(asked.set_um);
+}
+
 std::vector<std::string> gap_lines(const Row& row, const RowAsked& asked) {
   std::vector<std::string> lines;
   if (asked.crown_um > 0) lines.push_back(crown_line(asked));
+  if (asked.ten_stitches_um > 0) lines.push_back(trial_line(asked));
   const Um usable = asked.usable_um();
   const Um spacing = asked.centres_um();
   const std::int64_t whole = usable / spacing;

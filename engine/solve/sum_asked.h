@@ -18,6 +18,8 @@ struct RowAsked {
   Um crown_um = 0;    ///< to be added to a clear gap; 0: centre to centre
   bool crown_is_assumed = false;
   job::LeftOver left_over = job::LeftOver::end;
+  Um ten_stitches_um = 0;  ///< of the trial seam that measured the stitch; 0: none did
+  Um set_um = 0;           ///< the stitch that the machine was set to
 
   /// First point to last, where nothing is left over.
   Um usable_um() const { return length_um - clear_start_um - clear_end_um; }
@@ -39,6 +41,9 @@ std::string spacing_rule(const Row& row, const RowAsked& asked);
 
 /// "60 + 12 assumed = 72": a clear gap as centre to centre.
 std::string crown_line(const RowAsked& asked);
+
+/// "the trial seam: 58 ÷ 10 = 5.8, set at 6": a stitch as the trial seam measured it.
+std::string trial_line(const RowAsked& asked);
 
 /// Where the figures of a row come from.
 std::string row_source(const Row& row, const RowAsked& asked);

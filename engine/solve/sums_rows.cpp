@@ -16,6 +16,13 @@ Sum begun(const Row& row, const RowAsked& asked) {
   return sum;
 }
 
+/// The same of a figure that the stitch is in: it may be a trial seam's.
+Sum begun_with_stitch(const Row& row, const RowAsked& asked) {
+  Sum sum = begun(row, asked);
+  if (asked.ten_stitches_um > 0) sum.source = "trial seam, measured; " + sum.source;
+  return sum;
+}
+
 void put(std::vector<std::string> lines, Sum* sum) {
   for (std::string& line : lines) sum->numbers.push_back(std::move(line));
 }
@@ -63,7 +70,7 @@ Um clear_gap_um(const job::Job& job, const Row& row) {
 
 Sum points_sum(const job::Job& job, const Results& results, const Row& row) {
   const RowAsked asked = asked_of(job, results, row);
-  Sum sum = begun(row, asked);
+  Sum sum = begun_with_stitch(row, asked);
   sum.rule = spacing_rule(row, asked);
   put(usable_lines(results, row, asked), &sum);
   put(gap_lines(row, asked), &sum);
@@ -74,7 +81,7 @@ Sum points_sum(const job::Job& job, const Results& results, const Row& row) {
 Sum spacing_sum(const job::Job& job, const Results& results, const Row& row) {
   INSIST(row.run.gaps > 0);
   const RowAsked asked = asked_of(job, results, row);
-  Sum sum = begun(row, asked);
+  Sum sum = begun_with_stitch(row, asked);
   const std::string figure = mm_text(row.run.spacing_um(), 2);
   if (row.run.step_um != 0) {
     sum.rule = "exactly as asked for, centre to centre";
@@ -85,6 +92,7 @@ Sum spacing_sum(const job::Job& job, const Results& results, const Row& row) {
   }
   sum.rule = spacing_rule(row, asked);
   if (asked.crown_um > 0) sum.numbers.push_back(crown_line(asked));
+  if (asked.ten_stitches_um > 0) sum.numbers.push_back(trial_line(asked));
   put(usable_lines(results, row, asked), &sum);
   const bool is_stitch = row.kind == RowKind::stitch;
   close(plain_mm(row.run.length_um) + " ÷ " +

@@ -29,8 +29,8 @@ bool are_alike(Rows rows) {
   return std::all_of(rows.begin(), rows.end(), [&one](const Row* row) {
     return row->run.start_um == one.run.start_um && row->run.length_um == one.run.length_um &&
            row->run.gaps == one.run.gaps && row->run.step_um == one.run.step_um &&
-           row->asked_um == one.asked_um && is_straight(row->guide) &&
-           row->first_is_shared == one.first_is_shared &&
+           row->asked_um == one.asked_um && row->stitch_um == one.stitch_um &&
+           is_straight(row->guide) && row->first_is_shared == one.first_is_shared &&
            to_um(length(row->guide)) == to_um(length(one.guide));
   });
 }

@@ -1,4 +1,5 @@
 #include "engine/base/number_text.h"
+#include "engine/solve/seam_choice.h"
 #include "engine/solve/solve.h"
 #include "tests/support/jobs.h"
 #include "tests/support/rows.h"
@@ -164,4 +165,83 @@ TEST_CASE("a sleeve on its own has two sides, no lap and one running total") {
   CHECK(results.totals.lap_rows == 0);
   CHECK(results.pieces[0].row_middles_um.empty());
   CHECK(results.pieces[0].running_totals_um == std::vector<Um>{110'000});
+}
+
+namespace {
+
+/// A trial seam that was chosen: set at 6, ten stitches measured.
+job::Trial chosen_trial_of(Um ten_stitches_um) {
+  job::Trial trial;
+  trial.of_all_rows = true;
+  trial.stitch_um = 6'000;
+  trial.ten_stitches_um = ten_stitches_um;
+  trial.is_chosen = true;
+  return trial;
+}
+
+}  // namespace
+
+TEST_CASE("the stitch that the chosen trial seam measured lays the rows that were set like it") {
+  // source: 2360 ÷ 5.80 = 406.9, so 407 stitches and 408 holes; 2360 ÷ 6 = 393.3: 395 holes.
+  struct Case {
+    const char* what;
+    bool is_chosen;
+    Um set_um;
+    job::RowsOf of;
+    bool of_all;
+    std::int64_t side_holes;
+    std::int64_t lap_holes;
+  };
+  const Case cases[] = {
+      {"chosen", true, 6'000, job::RowsOf::side_rows, true, 408, 408},
+      {"of side rows", true, 6'000, job::RowsOf::side_rows, false, 408, 395},
+      {"of lap rows", true, 6'000, job::RowsOf::lap_rows, false, 395, 408},
+      {"of panel rows", true, 6'000, job::RowsOf::panel_rows, false, 395, 395},
+      {"not chosen", false, 6'000, job::RowsOf::side_rows, true, 395, 395},
+      {"set otherwise", true, 5'500, job::RowsOf::side_rows, true, 395, 395},
+  };
+  int seen = 0;
+  for (const Case& one : cases) {
+    CAPTURE(one.what);
+    job::Job job = section_job({110, 110}, 20);
+    job.sections[0].length_um = 2'400'000;
+    job.sections[0].side_rows.stitch.kept_clear_um = {20'000, 20'000};
+    job.sections[0].lap_rows->stitch.kept_clear_um = {20'000, 20'000};
+    const std::int64_t staples = row_of(solve::solve(job), "1-01 left", RowKind::staple).run.gaps;
+    job.trials.push_back(chosen_trial_of(58'000));
+    job.trials[0].is_chosen = one.is_chosen;
+    job.trials[0].stitch_um = one.set_um;
+    job.trials[0].of = one.of;
+    job.trials[0].of_all_rows = one.of_all;
+    const Results results = solve::solve(job);
+    const Row side = row_of(results, "1-01 left", RowKind::stitch);
+    CHECK(side.run.points() == one.side_holes);
+    CHECK(side.asked_um == 6'000);
+    CHECK(side.stitch_um == (one.side_holes == 408 ? 5'800 : 6'000));
+    CHECK(row_of(results, "1-01+02", RowKind::stitch).run.points() == one.lap_holes);
+    CHECK(row_of(results, "1-01 left", RowKind::staple).run.gaps == staples);
+    ++seen;
+  }
+  CHECK(seen == 6);
+}
+
+TEST_CASE("a panel's stitches are those of its trial seam, its guide points stay") {
+  job::Job job = tests::panel_job(800, 2'392, "left");
+  job.panels[0].stitch_um = 6'000;
+  const Results before = solve::solve(job);
+  job.trials.push_back(chosen_trial_of(58'000));
+  const Results after = solve::solve(job);
+  CHECK(row_of(before, "P1 hinge", RowKind::stitch).run.points() == 395);
+  CHECK(row_of(after, "P1 hinge", RowKind::stitch).run.points() == 408);
+  CHECK(before.totals.panel_points == after.totals.panel_points);
+  CHECK(after.totals.stitch_holes > before.totals.stitch_holes);
+}
+
+TEST_CASE("both ways of keeping side seams are counted with the trial seam's stitch") {
+  job::Job job = section_job({110, 110}, 20);
+  job.trials.push_back(chosen_trial_of(58'000));
+  const Results results = solve::solve(job);
+  CHECK(count_seams(job, job::SideSeams::separate).stitch_holes == results.totals.stitch_holes);
+  job.trials.clear();
+  CHECK(count_seams(job, job::SideSeams::separate).stitch_holes < results.totals.stitch_holes);
 }

@@ -309,3 +309,31 @@ TEST_CASE("the totals of a job are added up piece by piece") {
   CHECK(total_sum(results, Total::sewing).figure == metres_text(results.totals.row_um, 2));
   CHECK(total_sum(solve::solve(job::Job{}), Total::staples).numbers == Lines{"0"});
 }
+
+TEST_CASE("the sum of a row whose stitch a trial seam measured says so, with its setting") {
+  job::Job job = section_job({110}, 0);
+  job.sections[0].length_um = 2'400'000;
+  job.sections[0].side_rows.stitch.kept_clear_um = {20'000, 20'000};
+  const Results plain = solve::solve(job);
+  const Row before = row_of(plain, "1-01 left", RowKind::stitch);
+  CHECK(points_sum(job, plain, before).source == "exact whole-number arithmetic");
+  job::Trial trial;
+  trial.of_all_rows = true;
+  trial.is_chosen = true;
+  trial.stitch_um = 6'000;
+  trial.ten_stitches_um = 58'000;
+  job.trials.push_back(trial);
+  const Results results = solve::solve(job);
+  const Row row = row_of(results, "1-01 left", RowKind::stitch);
+  const Sum holes = points_sum(job, results, row);
+  CHECK(holes.figure == "408");
+  CHECK(holes.rule == "fewest even stitches, none over 5.8");
+  CHECK(holes.numbers == Lines{"2400 − 20 − 20 = 2360", "the trial seam: 58 ÷ 10 = 5.8, set at 6",
+                               "2360 = 406 × 5.8 + 5.2, so 407", "407 + 1 = 408"});
+  CHECK(holes.source == "trial seam, measured; exact whole-number arithmetic");
+  const Sum stitch = spacing_sum(job, results, row);
+  CHECK(stitch.numbers[0] == "the trial seam: 58 ÷ 10 = 5.8, set at 6");
+  CHECK(stitch.figure == "5.80");
+  const Row staples = row_of(results, "1-01 left", RowKind::staple);
+  CHECK(points_sum(job, results, staples).source == "exact whole-number arithmetic");
+}

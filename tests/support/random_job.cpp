@@ -215,6 +215,25 @@ void any_bays(Dice& dice, job::Job* job) {
   }
 }
 
+/// Half of them set as some rows ask, so that what they measured is used.
+void any_trials(Dice& dice, job::Job* job) {
+  const std::int64_t trials = dice.between(0, 2);
+  for (std::int64_t i = 0; i < trials; ++i) {
+    job::Trial trial;
+    trial.of = any_of<job::RowsOf>(dice, 2);
+    trial.of_all_rows = trials == 1 && dice.once_in(2);
+    trial.needle_size = job->needle_size;
+    trial.thread_tex = job->thread_tex;
+    trial.stitch_um = length_of(dice, 2'000, 9'000);
+    if (!job->sections.empty() && dice.once_in(2)) {
+      trial.stitch_um = job->sections[0].side_rows.stitch.stitch_um;
+    }
+    trial.ten_stitches_um = perhaps(dice, length_of(dice, 20'000, 90'000));
+    trial.is_chosen = i == 0;
+    job->trials.push_back(trial);
+  }
+}
+
 }  // namespace
 
 job::Job random_job(Dice& dice) {
@@ -240,6 +259,7 @@ job::Job random_job(Dice& dice) {
     number += dice.once_in(6) ? 2 : 1;
     job.panels.push_back(any_panel(dice, "P" + std::to_string(number)));
   }
+  any_trials(dice, &job);
   job.extras = some_extras(dice);
   return job;
 }
