@@ -29,8 +29,10 @@ Result<bool> take_guide(const std::string& word, output::PrintOptions* print) {
     print->guide = output::Guide::full_face;
   } else if (word == "tick-list") {
     print->guide = output::Guide::tick_list;
+  } else if (word == "seam-card") {
+    print->guide = output::Guide::seam_card;
   } else {
-    return wrong("--guide " + word, "test-page, full-face or tick-list");
+    return wrong("--guide " + word, "test-page, full-face, tick-list or seam-card");
   }
   return true;
 }
@@ -58,7 +60,8 @@ Result<bool> take_options(const std::vector<std::string>& words, Command* comman
     has_guide = has_guide || words[i] == "--guide";
     has_paper = has_paper || words[i] == "--paper";
   }
-  if (!has_guide) return wrong("no --guide", "--guide test-page, full-face or tick-list");
+  if (!has_guide)
+    return wrong("no --guide", "--guide test-page, full-face, tick-list or seam-card");
   if (!has_paper) return wrong("no --paper", "--paper A4, A3, Letter, Tabloid or 900x1200");
   if (command->out_folder.empty()) return wrong("no --out", "--out FOLDER");
   return true;

@@ -19,7 +19,7 @@ struct NamedBytes {
   std::string bytes;
 };
 
-enum class Guide { test_page, full_face, tick_list };
+enum class Guide { test_page, full_face, tick_list, seam_card };
 
 struct PrintOptions {
   Guide guide = Guide::full_face;

@@ -6,6 +6,7 @@
 #include "engine/base/number_text.h"
 #include "engine/sheets/full_face.h"
 #include "engine/sheets/row_groups.h"
+#include "engine/sheets/seam_cards.h"
 #include "engine/sheets/tick_list.h"
 
 namespace pouncemark::output {
@@ -108,6 +109,16 @@ Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& 
       few_enough_points(results, results.pieces[static_cast<std::size_t>(piece)]);
   if (!few) return few.problem();
   return sheets::tick_list_pages(job, results, piece, *paper);
+}
+
+Result<CardPages> seam_card_pages(const job::Job& job, const solve::Results& results, int piece,
+                                  const std::string& paper_words) {
+  const Result<sheets::Paper> paper = sheets::read_paper(paper_words);
+  if (!paper) return paper.problem();
+  const Result<sheets::CardCut> cut = sheets::card_cut(*paper);
+  if (!cut) return cut.problem();
+  const sheets::SeamCards cards(job, results, piece, *cut, {});
+  return CardPages{cards.cards(), cards.pages()};
 }
 
 }  // namespace pouncemark::output

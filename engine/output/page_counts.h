@@ -57,4 +57,13 @@ SharedLists tick_list_rows(const solve::Results& results, const solve::Piece& pi
 Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& results, int piece,
                                      const std::string& paper);
 
+/// The seam cards of one piece, and the pages they take on a paper. Problems: paper_unknown,
+/// paper_too_small.
+struct CardPages {
+  std::int64_t cards = 0;
+  std::int64_t pages = 0;
+};
+Result<CardPages> seam_card_pages(const job::Job& job, const solve::Results& results, int piece,
+                                  const std::string& paper);
+
 }  // namespace pouncemark::output

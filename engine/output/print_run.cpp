@@ -9,6 +9,7 @@
 #include "engine/output/file_names.h"
 #include "engine/output/page_counts.h"
 #include "engine/sheets/full_face.h"
+#include "engine/sheets/seam_cards.h"
 #include "engine/sheets/test_page.h"
 #include "engine/sheets/tick_list.h"
 
@@ -110,10 +111,32 @@ Result<PrintRun::Waiting> PrintRun::tick_list(const Order& order, int piece) con
   return file;
 }
 
+/// Cards are not true to size either. A piece without a stitch row has no page, and no file.
+Result<PrintRun::Waiting> PrintRun::seam_cards(const Order& order, int piece) const {
+  const Result<sheets::CardCut> cut = sheets::card_cut(order.paper);
+  if (!cut) return cut.problem();
+  const auto cards =
+      std::make_shared<const sheets::SeamCards>(job_, results_, piece, *cut, order.checksum);
+  const std::string name = sheets::spoken_name(results_.pieces[static_cast<std::size_t>(piece)]);
+  if (cards->pages() > kMostPages) return too_many_pages(name, cards->pages());
+  Waiting file = waiting_file(
+      order, words_[static_cast<std::size_t>(piece)] + "_seam-cards_" + order.paper.name + ".pdf",
+      name + ", seam cards");
+  file.options.subject = "file " + order.checksum + ". Cards to cut out, not a true-size guide.";
+  file.paper = cut->page;
+  file.pages = cards->pages();
+  file.page = [cards](std::int64_t index) { return cards->page(index); };
+  return file;
+}
+
 Result<std::int64_t> PrintRun::add(const PrintOptions& options) {
   const Result<sheets::Paper> paper = sheets::read_paper(options.paper);
   if (!paper) return paper.problem();
-  const auto check = sheets::print_check(*paper, {options.bar_across_um, options.bar_along_um});
+  // Cards are cut out and read: how true the printer is matters nothing to them.
+  const bool is_true_size = options.guide != Guide::seam_card;
+  const auto check = sheets::print_check(
+      *paper,
+      is_true_size ? sheets::Bars{options.bar_across_um, options.bar_along_um} : sheets::Bars{});
   if (!check) return check.problem();
   const Order order{*paper, *check, sha256_.substr(0, 12)};
   std::vector<Waiting> files;
@@ -122,10 +145,11 @@ Result<std::int64_t> PrintRun::add(const PrintOptions& options) {
       options.guide == Guide::test_page ? 0 : static_cast<int>(results_.pieces.size());
   for (int piece = 0; piece < pieces; ++piece) {
     if (options.piece >= 0 && options.piece != piece) continue;
-    Result<Waiting> file =
-        options.guide == Guide::tick_list ? tick_list(order, piece) : full_face(order, piece);
+    Result<Waiting> file = options.guide == Guide::tick_list   ? tick_list(order, piece)
+                           : options.guide == Guide::seam_card ? seam_cards(order, piece)
+                                                               : full_face(order, piece);
     if (!file) return file.problem();
-    files.push_back(std::move(file.value()));
+    if (file->pages > 0) files.push_back(std::move(file.value()));
   }
   for (Waiting& file : files) {
     pages_ += file.pages;

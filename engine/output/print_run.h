@@ -49,6 +49,7 @@ class PrintRun {
   Waiting test_page(const Order& order) const;
   Result<Waiting> full_face(const Order& order, int piece) const;
   Result<Waiting> tick_list(const Order& order, int piece) const;
+  Result<Waiting> seam_cards(const Order& order, int piece) const;
   void finish_file();
 
   const job::Job& job_;

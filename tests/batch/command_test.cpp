@@ -54,8 +54,9 @@ TEST_CASE("each guide has its word") {
   CHECK(read_command(with_word(3, "test-page"))->print.guide == output::Guide::test_page);
   CHECK(read_command(with_word(3, "full-face"))->print.guide == output::Guide::full_face);
   CHECK(read_command(with_word(3, "tick-list"))->print.guide == output::Guide::tick_list);
+  CHECK(read_command(with_word(3, "seam-card"))->print.guide == output::Guide::seam_card);
   CHECK(read_command(with_word(3, "tick_list")).problem().needed ==
-        "test-page, full-face or tick-list");
+        "test-page, full-face, tick-list or seam-card");
 }
 
 TEST_CASE(

@@ -152,6 +152,43 @@ TEST_CASE("the pages a tick list takes are told without drawing it") {
   CHECK(tick_list_pages(job, results, 0, "B4").problem().code == paper_unknown);
 }
 
+TEST_CASE("seam cards are one file a piece that has a row, and any bar prints the same ones") {
+  const job::Job job = demo_job("marsh-lights");
+  PrintOptions options = order(Guide::seam_card, "A4");
+  const auto cards = printed(job, options);
+  CHECK(cards->size() == 2);
+  CHECK((*cards)[0].name == "marsh-lights_section-1_seam-cards_A4.pdf");
+  CHECK((*cards)[1].name == "marsh-lights_panel-1_seam-cards_A4.pdf");
+  // source: 18 side rows and 8 joining rows, 3 rows; two to an A4.
+  CHECK(pages_in((*cards)[0].bytes) == 13);
+  CHECK(pages_in((*cards)[1].bytes) == 2);
+  options.bar_along_um = 100'000;
+  CHECK((*printed(job, options))[0].bytes == (*cards)[0].bytes);
+  CHECK(printed(job, order(Guide::seam_card, "139x210")).problem().code == paper_too_small);
+  CHECK(printed(job, order(Guide::seam_card, "140x210")).is_ok());
+  job::Job bare = tests::panel_job(690, 1420, "left");
+  bare.panels[0].rows_on = std::vector<std::string>{};
+  CHECK(printed(bare, order(Guide::seam_card, "A4"))->empty());
+}
+
+TEST_CASE("seam cards and the pages they take are counted without drawing them") {
+  const job::Job job = demo_job("harbour-ledger");
+  const solve::Results results = solve::solve(job);
+  std::int64_t cards = 0;
+  for (const char* paper : {"A4", "Tabloid", "148x210"}) {
+    const auto files = printed(job, order(Guide::seam_card, paper));
+    for (std::size_t i = 0; i < results.pieces.size(); ++i) {
+      const auto pages = seam_card_pages(job, results, static_cast<int>(i), paper);
+      CHECK(pages->pages == pages_in((*files)[i].bytes));
+      cards += pages->cards;
+    }
+  }
+  const solve::Totals& totals = results.totals;
+  CHECK(cards == 3 * (totals.side_rows + totals.lap_rows + totals.panel_rows));
+  CHECK(seam_card_pages(job, results, 0, "B4").problem().code == paper_unknown);
+  CHECK(seam_card_pages(job, results, 0, "100x140").problem().code == paper_too_small);
+}
+
 TEST_CASE("the sheets a full-face guide takes are told without drawing it, on any printer") {
   const job::Job job = demo_job("harbour-ledger");
   const solve::Results results = solve::solve(job);

@@ -196,7 +196,7 @@ TEST_CASE("an order goes over in words and comes back, and other words are none"
   CHECK((*orders)[3].paper == "600x900");
   CHECK((*orders)[3].bar_along_um == 201'000);
   int refused = 0;
-  for (const char* words : {"3 A4 0 0 0\n", "x A4 0 0 0\n", "1 A4 0 0\n", "1 A4 0 0 0 \n", "1"}) {
+  for (const char* words : {"4 A4 0 0 0\n", "x A4 0 0 0\n", "1 A4 0 0\n", "1 A4 0 0 0 \n", "1"}) {
     if (!output::read_print_order(words).has_value()) ++refused;
   }
   CHECK(refused == 5);

@@ -1,0 +1,64 @@
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "engine/job/job.h"
+#include "engine/solve/results.h"
+
+/// Floor 8, plan: what each trade is handed, as words and figures: cards. Knows jobs and results,
+/// no page and no screen.
+namespace pouncemark::plan {
+
+/// One cell of a card: what it is, its figure, what stands beside the figure.
+struct CardCell {
+  std::string label;
+  std::string figure;
+  std::string over;    ///< small words, the upper of two lines; often empty
+  std::string beside;  ///< the lower of them
+};
+
+/// The row as it lies on the bench, FRONT UP, its start at the left. The piece's left edge, and the
+/// top of a panel whose hinge is at the left, are up.
+struct CardRow {
+  solve::RowPlace place = solve::RowPlace::side;
+  bool edge_is_up = false;   ///< the edge it is sewn along is above it; a lap: that edge lies under
+  bool is_hinge = false;     ///< that edge is the hinge side
+  bool ends_at_fly = false;  ///< it runs from the hinge side to the fly side
+  std::string from;          ///< "BOTTOM", "HINGE SIDE"
+  std::string to;            ///< "TOP", "FLY SIDE"
+  std::string start;         ///< "22", from the datum end of its edge
+  std::string stop;
+  std::string sew;  ///< from the first hole to the last
+};
+
+/// Everything the sewer needs for one row, for one page. Figures to half a millimetre, but stitch
+/// and stack to a hundredth.
+struct SeamCard {
+  std::string heading;  ///< "joining row 7 of 16"
+  std::string code;     ///< "2-07 over 2-08", "1-05 left", "P1 hinge"
+  std::string job_name;
+  std::string piece;  ///< "section 2"
+  CardRow row;
+  std::array<CardCell, 6> cells;
+  std::string band;                ///< the one thing to do first
+  std::vector<std::string> lines;  ///< what lies right of the needle
+  std::string fly_side;            ///< panels: "FLY SIDE - DO NOT SEW: the right edge"
+  std::vector<std::string> stops;  ///< findings at this row
+  std::vector<std::string> warns;
+  std::int64_t staples = 0;  ///< that hold this row; 0: none
+  bool staples_stay = false;
+  bool film_stays = false;  ///< left on while sewing
+  std::string signed_by;    ///< who approved the trial seam, and when; empty: open
+};
+
+/// The stitch rows of a piece in the order of the results, as indices into Results::rows: one card
+/// each.
+std::vector<int> seam_card_rows(const solve::Results& results, const solve::Piece& piece);
+
+/// The card of one stitch row with at least one hole, by its index in Results::rows.
+SeamCard seam_card(const job::Job& job, const solve::Results& results, int row);
+
+}  // namespace pouncemark::plan

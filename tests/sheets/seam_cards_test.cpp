@@ -1,0 +1,213 @@
+#include "engine/sheets/seam_cards.h"
+
+#include "engine/sheets/wrapped_words.h"
+#include "engine/solve/solve.h"
+#include "tests/drawing/picture_reading.h"
+#include "tests/support/jobs.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+using namespace pouncemark;
+using namespace pouncemark::sheets;
+using drawing::Box;
+using tests::all_of;
+
+namespace {
+
+using Pictures = std::vector<drawing::Drawing>;
+
+Pictures pages_of(const job::Job& job, int piece, const char* paper) {
+  const solve::Results results = solve::solve(job);
+  const SeamCards cards(job, results, piece, *card_cut(*read_paper(paper)), "7aa71e8e320a");
+  Pictures pages;
+  for (std::int64_t i = 0; i < cards.pages(); ++i) pages.push_back(cards.page(i));
+  return pages;
+}
+
+/// The room a run of words takes at most; none of them is turned.
+Box reach_of(const drawing::Text& text) {
+  const Um wide = words_width_um(text.words, text.size_um);
+  const Um left = text.align == drawing::Align::left     ? 0
+                  : text.align == drawing::Align::centre ? -wide / 2
+                                                         : -wide;
+  return {{text.at.x + left, text.at.y - text.size_um / 4},
+          {text.at.x + left + wide, text.at.y + text.size_um * 3 / 4}};
+}
+
+bool within(const Box& box, const CardCut& cut) {
+  return box.low.x >= kBorderUm && box.low.y >= kBorderUm &&
+         box.high.x <= cut.page.width_um - kBorderUm &&
+         box.high.y <= cut.page.length_um - kBorderUm;
+}
+
+/// Ink of lines and areas, half a pen beyond every line.
+std::vector<Box> ink_on(const drawing::Drawing& page) {
+  std::vector<Box> ink;
+  for (const drawing::Fill& fill : all_of<drawing::Fill>(page)) {
+    ink.push_back(tests::reach_of(fill.steps));
+  }
+  for (const drawing::Stroke& stroke : all_of<drawing::Stroke>(page)) {
+    Box box = tests::reach_of(stroke.steps);
+    const bool is_level = box.low.y == box.high.y;
+    const bool is_upright = box.low.x == box.high.x;
+    const Um half = stroke.pen.width_um / 2;
+    // Lines have no caps: a straight one reaches no farther than its ends.
+    if (!is_level) box = {{box.low.x - half, box.low.y}, {box.high.x + half, box.high.y}};
+    if (!is_upright) box = {{box.low.x, box.low.y - half}, {box.high.x, box.high.y + half}};
+    ink.push_back(box);
+  }
+  return ink;
+}
+
+/// A job whose names are as long as anyone could make them.
+job::Job long_named() {
+  job::Job job = tests::section_job({110, 110, 110}, 18);
+  job.name = std::string(200, 'W');
+  job.sections[0].code = std::string(60, 'M');
+  for (const material::Field field :
+       {material::Field::needle_system, material::Field::thread_label}) {
+    job.materials.values[field] = {0, std::string(80, 'W'), material::Standing::typed, {}};
+  }
+  job::Trial trial;
+  trial.of_all_rows = trial.is_chosen = true;
+  trial.stitch_um = job.sections[0].side_rows.stitch.stitch_um;
+  trial.signed_by = std::string(120, 'W');
+  job.trials.push_back(trial);
+  return job;
+}
+
+}  // namespace
+
+TEST_CASE("a paper lies the way round that holds more cards") {
+  struct Case {
+    const char* paper;
+    int across;
+    int down;
+    bool is_on_its_side;
+  };
+  const std::vector<Case> cases = {{"A4", 2, 1, true},       {"Letter", 2, 1, true},
+                                   {"A3", 2, 2, false},      {"Tabloid", 2, 2, false},
+                                   {"148x210", 1, 1, false}, {"140x210", 1, 1, false},
+                                   {"210x140", 1, 1, true},  {"900x1200", 8, 4, true}};
+  int ran = 0;
+  for (const Case& one : cases) {
+    CAPTURE(one.paper);
+    const Paper paper = *read_paper(one.paper);
+    const Result<CardCut> cut = card_cut(paper);
+    REQUIRE(cut.is_ok());
+    CHECK(std::max(cut->across, cut->down) == std::max(one.across, one.down));
+    CHECK(cut->cards_a_page() == one.across * one.down);
+    CHECK((cut->page.width_um != paper.width_um) == one.is_on_its_side);
+    ++ran;
+  }
+  CHECK(ran == 8);
+}
+
+TEST_CASE("paper smaller than a card holds none") {
+  CHECK(card_cut(*read_paper("139.9x210")).problem().code == ProblemCode::paper_too_small);
+  CHECK(card_cut(*read_paper("140x209.9")).problem().code == ProblemCode::paper_too_small);
+  CHECK(card_cut(*read_paper("140x209.9")).problem().needed == "at least 140x210");
+}
+
+TEST_CASE("each stitch row has its card, in the order it is sewn") {
+  const Pictures section = pages_of(tests::demo_job("marsh-lights"), 0, "A4");
+  CHECK(section.size() == 13);
+  CHECK(tests::says(section[0], "1-01 left"));
+  CHECK(tests::says(section[0], "1-01 right"));
+  CHECK(tests::says(section[12], "1-07 over 1-08"));
+  CHECK(tests::says(section[12], "1-08 over 1-09"));
+  const Pictures panel = pages_of(tests::demo_job("marsh-lights"), 1, "A4");
+  CHECK(panel.size() == 2);
+  CHECK(tests::says(panel[1], "P1 bottom"));
+  CHECK_FALSE(tests::says(panel[1], "P1 top"));
+  CHECK(pages_of(tests::demo_job("marsh-lights"), 0, "A3").size() == 7);
+}
+
+TEST_CASE("no ink and no word stands in the outer 10, whatever the names and the paper") {
+  std::int64_t looked_at = 0;
+  for (const char* paper : {"A4", "Letter", "A3", "140x210"}) {
+    CAPTURE(paper);
+    const CardCut cut = *card_cut(*read_paper(paper));
+    for (const job::Job& job : {tests::demo_job("marsh-lights"), long_named()}) {
+      for (int piece = 0; piece < static_cast<int>(solve::solve(job).pieces.size()); ++piece) {
+        for (const drawing::Drawing& page : pages_of(job, piece, paper)) {
+          for (const drawing::Text& text : all_of<drawing::Text>(page)) {
+            CAPTURE(text.words);
+            CHECK(within(reach_of(text), cut));
+            ++looked_at;
+          }
+          for (const Box& ink : ink_on(page)) {
+            CHECK(within(ink, cut));
+            ++looked_at;
+          }
+        }
+      }
+    }
+  }
+  CHECK(looked_at > 5'000);
+}
+
+TEST_CASE("figures are 13.5 high and no word is under 3.8") {
+  int figures = 0;
+  for (const job::Job& job : {tests::demo_job("marsh-lights"), long_named()}) {
+    for (const char* paper : {"A4", "140x210"}) {
+      for (const drawing::Drawing& page : pages_of(job, 0, paper)) {
+        for (const drawing::Text& text : all_of<drawing::Text>(page)) {
+          CHECK(text.size_um >= 3'800);
+          if (text.size_um == 13'500) ++figures;
+        }
+      }
+    }
+  }
+  CHECK(figures == 2 * 6 * (26 + 8));
+}
+
+TEST_CASE("no two runs of words on a card lie over one another") {
+  int pairs = 0;
+  for (const job::Job& job : {tests::demo_job("harbour-ledger"), long_named()}) {
+    for (const char* paper : {"A4", "140x210"}) {
+      const Pictures pages = pages_of(job, 0, paper);
+      const auto words = all_of<drawing::Text>(pages.back());
+      for (std::size_t i = 0; i < words.size(); ++i) {
+        for (std::size_t j = i + 1; j < words.size(); ++j) {
+          const Box a = reach_of(words[i]);
+          const Box b = reach_of(words[j]);
+          // Descenders may stand beside the heads of the line below.
+          const bool apart = a.high.x <= b.low.x || b.high.x <= a.low.x ||
+                             a.high.y <= b.low.y + 1'200 || b.high.y <= a.low.y + 1'200;
+          CAPTURE(words[i].words);
+          CAPTURE(words[j].words);
+          CHECK(apart);
+          ++pairs;
+        }
+      }
+    }
+  }
+  CHECK(pairs > 1'000);
+}
+
+TEST_CASE("findings that find no room are counted, and none is dropped unsaid") {
+  job::Job job = tests::demo_job("harbour-ledger");
+  job.needle_size = 400;
+  const solve::Results results = solve::solve(job);
+  const Pictures pages = pages_of(job, 1, "140x210");
+  bool is_counted = false;
+  for (const drawing::Drawing& page : pages) {
+    is_counted = is_counted || tests::says(page, "to know at this row");
+  }
+  CHECK(is_counted);
+}
+
+TEST_CASE("an approved trial seam stands signed on the card, an open one has a line to sign") {
+  job::Job job = tests::section_job({110}, 0);
+  CHECK(tests::says(pages_of(job, 0, "A4")[0], "H3 trial seam approved: name, date"));
+  job::Trial trial;
+  trial.of_all_rows = trial.is_chosen = true;
+  trial.signed_by = "A. Sewer, 12 Nov";
+  job.trials.push_back(trial);
+  CHECK(tests::says(pages_of(job, 0, "A4")[0], "H3 trial seam approved: A. Sewer, 12 Nov"));
+}
