@@ -236,18 +236,22 @@ await checks.withBench({before: keepBlobs}, async (bench) => {
   await bench.press('stage.print');
   await check('the guides to choose: page 0, then each of each piece, with its pages', async () => {
     assert.deepEqual(await linesOf(bench), ['guide.test_page', 'guide.full_face.1',
-      'guide.tick_list.1', 'guide.full_face.P1', 'guide.tick_list.P1']);
+      'guide.tick_list.1', 'guide.seam_card.1', 'guide.full_face.P1', 'guide.tick_list.P1',
+      'guide.seam_card.P1']);
+    assert.equal(await says(bench, 'guide.seam_card.1'),
+      'Seam cards, section 1, 26 cards on 13 sheets: 13 pages');
     assert.match(await says(bench, 'guide.full_face.P1'), /24 less 8 left out: 16 pages$/);
     assert.match(await says(bench, 'guide.tick_list.1'), /26 rows share 1 list/);
     assert.equal(await says(bench, 'sheets'), '41 sheets of A4');
     await bench.press('guides.all');
-    assert.equal(await says(bench, 'sheets'), '43 sheets of A4');
+    assert.equal(await says(bench, 'sheets'), '58 sheets of A4');
     await bench.press('guides.none');
     assert.equal(await says(bench, 'sheets'), '0 sheets of A4');
   });
   await check('every count shows its sum', async () => {
     await bench.press('guides.all');
     for (const [place, sum] of [['count.full_face', '16 + 24 = 40'], ['count.tick_list', '2 × 1 = 2'],
+      ['count.seam_card', '2 + 13 = 15'],
       ['count.guide', '(1 + 3) × (1 + 5) = 24']]) {
       await bench.press(place);
       assert.ok((await says(bench, 'print.sum')).includes(sum), await says(bench, 'print.sum'));
@@ -368,13 +372,26 @@ await checks.withBench({before: keepBlobs}, async (bench) => {
     assert.match(read('pdftotext', '-layout', file, '-'), /(^|\D)10\s+447\.0(\D|$)/m);
     await bench.press('paper.other');
   });
+  await check('seam cards on A4 lie two on a sheet turned on its side, as the program prints them',
+    async () => {
+      await bench.press('paper.a4');
+      const file = await printed(bench, 'seam_card.1');
+      assert.equal(path.basename(file), 'marsh-lights_section-1_seam-cards_A4.pdf');
+      assert.equal(pagesOf(file), 13);
+      assert.deepEqual(pageBoxes(file), ['297.0 x 210.0']);
+      assert.ok(readFileSync(file).equals(byTheProgram('marsh-lights', 'seam-card', '--paper', 'A4')
+        .get(path.basename(file))));
+      assert.match(read('pdftotext', '-layout', file, '-'), /1-07 over 1-08/);
+      await bench.press('paper.other');
+    });
   await check('Tab walks from the paper to page 0, its bars, the guides, the map, the button',
     async () => {
       const places = [...(await bench.places()).keys()];
       const order = ['paper.a4', 'paper.a3', 'paper.letter', 'paper.tabloid', 'paper.other',
         'box.paper_width', 'box.paper_length', 'print.test_page', 'box.bar_across',
-        'box.bar_along', 'tick.full_face.1', 'guide.full_face.1', 'tick.tick_list.P1', 'map',
-        'count.full_face', 'print.go', 'undo'];
+        'box.bar_along', 'tick.full_face.1', 'guide.full_face.1', 'tick.tick_list.P1',
+        'tick.seam_card.P1', 'guide.seam_card.P1', 'map',
+        'count.full_face', 'count.seam_card', 'print.go', 'undo'];
       assert.deepEqual(places.filter((name) => order.includes(name)), order);
     });
   await check('0 policy violations on the page and in the worker, no mistakes', async () => {
@@ -493,9 +510,9 @@ for (const [size, least] of [['normal', 38], ['large', 48]]) {
       await bench.page.setViewportSize({width: 1920, height: 1080});
       await bench.page.waitForTimeout(150);
       let steps = 0;
-      for (; steps < 30 && await canGoOn(); steps += 1) await bench.press('guides.further');
-      assert.ok(steps >= 5 && steps < 30, `${steps} steps`);
-      assert.ok(await has('guide.tick_list.P24'));
+      for (; steps < 60 && await canGoOn(); steps += 1) await bench.press('guides.further');
+      assert.ok(steps >= 5 && steps < 60, `${steps} steps`);
+      assert.ok(await has('guide.seam_card.P24'));
     });
     await check('0 policy violations, 0 requests to anywhere else, no mistakes', async () => {
       assert.deepEqual(await bench.violations(), []);

@@ -107,6 +107,7 @@ export const SCREENS = [
     await openDemo(bench, 'marsh-lights');
     await bench.press('stage.print');
     if (!(await bench.places()).has('guide.full_face.P1')) await bench.press('part.guides');
+    if (!(await bench.places()).has('guide.full_face.P1')) await bench.press('guides.further');
     await bench.press('guide.full_face.P1');
     if (!(await bench.places()).has('print.look')) await bench.press('part.map');
     await bench.press('print.look');

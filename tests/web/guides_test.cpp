@@ -62,7 +62,7 @@ TEST_CASE("the sheets of the small job follow the paper") {
   for (const Case& one : cases) {
     CAPTURE(one.paper);
     const auto lines = web::guide_lines(solved, on_paper(one.paper));
-    CHECK(lines.size() == 5);
+    CHECK(lines.size() == 7);
     CHECK(line_called(lines, "full_face.1").sheets == one.section);
     CHECK(line_called(lines, "full_face.P1").sheets == one.panel);
     ++ran;
@@ -73,6 +73,7 @@ TEST_CASE("the sheets of the small job follow the paper") {
 TEST_CASE("what is counted is what is printed, on any paper and printer") {
   const web::Solved solved = web::solved(tests::demo_job("marsh-lights"));
   int files = 0;
+  int refused = 0;
   for (const char* paper : {"A4", "Letter", "600x900", "100x140"}) {
     for (const Um along : {Um{0}, Um{99}}) {
       PaperChoice choice = on_paper(paper);
@@ -81,6 +82,12 @@ TEST_CASE("what is counted is what is printed, on any paper and printer") {
       const auto lines = web::guide_lines(solved, choice);
       for (const GuideLine& line : lines) {
         CAPTURE(line.key);
+        if (line.sheets == 0) {
+          CHECK(line.kind == GuideKind::seam_card);
+          CHECK(std::string(paper) == "100x140");
+          ++refused;
+          continue;
+        }
         const auto made = printed(solved, web::order_words({line}, choice));
         REQUIRE(made.size() == 1);
         CHECK(pages_in(made[0].bytes) == line.sheets);
@@ -88,7 +95,8 @@ TEST_CASE("what is counted is what is printed, on any paper and printer") {
       }
     }
   }
-  CHECK(files == 4 * 2 * 5);
+  CHECK(files == 4 * 2 * 5 + 3 * 2 * 2);
+  CHECK(refused == 2 * 2);
 }
 
 TEST_CASE("page 0 is ticked until the printer is proved, full-face guides where they are few") {
@@ -120,7 +128,8 @@ TEST_CASE("the sums of the sheets are true, kind by kind and guide by guide") {
     GuideTicks ticks;
     for (const GuideLine& line : lines) web::tick(ticks, line, true);
     std::vector<solve::Sum> all = {web::sheets_sum(lines, ticks)};
-    for (const GuideKind kind : {GuideKind::full_face, GuideKind::tick_list}) {
+    for (const GuideKind kind :
+         {GuideKind::full_face, GuideKind::tick_list, GuideKind::seam_card}) {
       all.push_back(web::sheets_sum(lines, ticks, kind));
     }
     for (const GuideLine& line : lines) all.push_back(web::guide_sum(solved, choice, line));
@@ -130,12 +139,12 @@ TEST_CASE("the sums of the sheets are true, kind by kind and guide by guide") {
       ++sums;
     }
   }
-  CHECK(sums == 3 + 5 + 3 + 23);
+  CHECK(sums == 4 + 7 + 4 + 34);
   const web::Solved small = web::solved(tests::demo_job("marsh-lights"));
   const auto lines = web::guide_lines(small, PaperChoice{});
   CHECK(web::sheets_sum(lines, {}, GuideKind::full_face).numbers ==
         std::vector<std::string>{"16 + 24 = 40"});
-  CHECK(web::sheets_sum(lines, {}).numbers == std::vector<std::string>{"1 + 40 + 0 = 41"});
+  CHECK(web::sheets_sum(lines, {}).numbers == std::vector<std::string>{"1 + 40 + 0 + 0 = 41"});
 }
 
 TEST_CASE("a line of the list says what is left out, and how many rows share a list") {
@@ -144,6 +153,10 @@ TEST_CASE("a line of the list says what is left out, and how many rows share a l
   CHECK(line_called(lines, "full_face.P1").title == "Full-face, panel P1");
   CHECK(line_called(lines, "full_face.P1").under == "FRONT, 24 less 8 left out");
   CHECK(line_called(lines, "full_face.1").under == "FRONT, 696 × 1400");
+  CHECK(line_called(lines, "seam_card.1").title == "Seam cards, section 1");
+  CHECK(line_called(lines, "seam_card.1").under == "26 cards on 13 sheets");
+  CHECK(line_called(lines, "seam_card.1").sheets == 13);
+  CHECK(line_called(lines, "seam_card.P1").under == "3 cards on 2 sheets");
   // Nine sleeves have two side rows each, with eight laps between; all are alike.
   CHECK(line_called(lines, "tick_list.1").under == "26 rows share 1 list");
 }
@@ -182,19 +195,31 @@ TEST_CASE("pages step on and back within the file") {
   CHECK(web::stepped_page(1, 1, 0) == 1);
 }
 
+TEST_CASE("a piece with nothing to sew has no seam cards to choose, and bars refuse none") {
+  job::Job bare = tests::panel_job(690, 1420, "left");
+  bare.panels[0].rows_on = std::vector<std::string>{};
+  CHECK(web::guide_lines(web::solved(bare), PaperChoice{}).size() == 3);
+  PaperChoice refused;
+  refused.measured = {100'000, 100'000};
+  const web::Solved small = web::solved(tests::demo_job("marsh-lights"));
+  const GuideLine line = line_called(web::guide_lines(small, refused), "seam_card.1");
+  CHECK(line.sheets == 13);
+  CHECK(pages_in(printed(small, web::order_words({line}, refused))[0].bytes) == 13);
+}
+
 TEST_CASE("an order goes over in words and comes back, and other words are none") {
   PaperChoice choice = on_paper("600x900");
   choice.measured = {199'000, 201'000};
   const web::Solved small = web::solved(tests::demo_job("marsh-lights"));
   const auto orders =
       output::read_print_order(web::order_words(web::guide_lines(small, choice), choice));
-  REQUIRE(orders->size() == 5);
+  REQUIRE(orders->size() == 7);
   CHECK((*orders)[0].guide == output::Guide::test_page);
   CHECK((*orders)[0].bar_across_um == 0);
-  CHECK((*orders)[3].guide == output::Guide::full_face);
-  CHECK((*orders)[3].piece == 1);
-  CHECK((*orders)[3].paper == "600x900");
-  CHECK((*orders)[3].bar_along_um == 201'000);
+  CHECK((*orders)[4].guide == output::Guide::full_face);
+  CHECK((*orders)[4].piece == 1);
+  CHECK((*orders)[4].paper == "600x900");
+  CHECK((*orders)[4].bar_along_um == 201'000);
   int refused = 0;
   for (const char* words : {"4 A4 0 0 0\n", "x A4 0 0 0\n", "1 A4 0 0\n", "1 A4 0 0 0 \n", "1"}) {
     if (!output::read_print_order(words).has_value()) ++refused;

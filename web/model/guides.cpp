@@ -6,6 +6,7 @@
 
 #include "engine/base/number_text.h"
 #include "engine/output/print_order.h"
+#include "engine/plan/seam_card.h"
 #include "web/model/printing.h"
 #include "web/model/words.h"
 
@@ -55,6 +56,29 @@ GuideLine tick_list_line(const Solved& solved, const PaperChoice& choice, int in
   return line;
 }
 
+/// Cards are cut out and read: bars out by any amount refuse none.
+GuideLine seam_card_line(const Solved& solved, const PaperChoice& choice, int index) {
+  const solve::Piece& piece = solved.results.pieces[static_cast<std::size_t>(index)];
+  const auto pages = output::seam_card_pages(solved.job, solved.results, index, choice.paper.name);
+  GuideLine line;
+  line.kind = GuideKind::seam_card;
+  line.piece = index;
+  line.key = "seam_card." + piece.code;
+  line.title = "Seam cards, " + piece_title(piece, true);
+  line.short_under = "for the machine";
+  line.under = line.short_under;
+  if (pages) {
+    line.sheets = pages->pages;
+    line.short_under = counted(pages->cards, "card", "cards");
+    line.under = line.short_under + " on " + counted(pages->pages, "sheet", "sheets");
+  }
+  return line;
+}
+
+bool has_seam_cards(const solve::Results& results, const solve::Piece& piece) {
+  return !plan::seam_card_rows(results, piece).empty();
+}
+
 GuideLine test_page_line(const PaperChoice& choice) {
   const sheets::Bars bars = print_check_of(choice).nominal;
   GuideLine line;
@@ -75,6 +99,8 @@ output::Guide guide_of(GuideKind kind) {
       return output::Guide::full_face;
     case GuideKind::tick_list:
       return output::Guide::tick_list;
+    case GuideKind::seam_card:
+      return output::Guide::seam_card;
   }
   return output::Guide::test_page;
 }
@@ -118,6 +144,9 @@ Lines guide_lines(const Solved& solved, const PaperChoice& choice) {
     lines.push_back(full_face_line(solved, choice, piece));
     all += lines.back().sheets;
     lines.push_back(tick_list_line(solved, choice, piece));
+    if (has_seam_cards(solved.results, solved.results.pieces[static_cast<std::size_t>(piece)])) {
+      lines.push_back(seam_card_line(solved, choice, piece));
+    }
   }
   for (GuideLine& line : lines) {
     if (line.kind == GuideKind::full_face) line.is_ticked_first = all <= kMostTickedFirst;
@@ -146,7 +175,8 @@ std::int64_t ticked_sheets(const Lines& lines, const GuideTicks& ticks, GuideKin
 std::int64_t ticked_sheets(const Lines& lines, const GuideTicks& ticks) {
   return ticked_sheets(lines, ticks, GuideKind::test_page) +
          ticked_sheets(lines, ticks, GuideKind::full_face) +
-         ticked_sheets(lines, ticks, GuideKind::tick_list);
+         ticked_sheets(lines, ticks, GuideKind::tick_list) +
+         ticked_sheets(lines, ticks, GuideKind::seam_card);
 }
 
 std::int64_t ticked_left_out(const Lines& lines, const GuideTicks& ticks) {
@@ -160,11 +190,12 @@ std::int64_t ticked_left_out(const Lines& lines, const GuideTicks& ticks) {
 solve::Sum sheets_sum(const Lines& lines, const GuideTicks& ticks) {
   solve::Sum sum;
   std::string words;
-  for (const GuideKind kind : {GuideKind::test_page, GuideKind::full_face, GuideKind::tick_list}) {
+  for (const GuideKind kind :
+       {GuideKind::test_page, GuideKind::full_face, GuideKind::tick_list, GuideKind::seam_card}) {
     words += (words.empty() ? "" : " + ") + count_text(ticked_sheets(lines, ticks, kind));
   }
   sum.figure = count_text(ticked_sheets(lines, ticks));
-  sum.rule = "page 0, full-face guides and tick lists that are ticked";
+  sum.rule = "page 0, full-face guides, tick lists and seam cards that are ticked";
   sum.numbers = {words + " = " + sum.figure};
   sum.source = "the list of guides";
   return sum;
@@ -192,7 +223,9 @@ solve::Sum guide_sum(const Solved& solved, const PaperChoice& choice, const Guid
   solve::Sum sum;
   sum.figure = count_text(line.sheets);
   sum.rule = line.kind == GuideKind::test_page ? "one sheet, both bars on it"
-                                               : "as many as its figures and words fill";
+             : line.kind == GuideKind::seam_card
+                 ? "a card for each stitch row, as many a sheet as fit"
+                 : "as many as its figures and words fill";
   sum.numbers = {sum.figure};
   sum.source = paper_words(choice.paper);
   return sum;

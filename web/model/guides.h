@@ -12,9 +12,10 @@
 
 namespace pouncemark::web {
 
-enum class GuideKind { test_page, full_face, tick_list };
+enum class GuideKind { test_page, full_face, tick_list, seam_card };
 
-/// One guide that may be printed: the test page, then each guide of each piece.
+/// One guide that may be printed: the test page, then each guide of each piece; seam cards only
+/// where it has a row to sew.
 struct GuideLine {
   GuideKind kind = GuideKind::test_page;
   int piece = -1;           ///< index into Results::pieces; -1: the test page

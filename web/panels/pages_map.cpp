@@ -211,7 +211,9 @@ float map_heading(Page& page, const Area& area, const GuideLine& line) {
   std::string in_short = line.title;
   if (line.piece >= 0) {
     in_short = piece_title(pieces[static_cast<std::size_t>(line.piece)], false);
-    words = in_short + (line.kind == GuideKind::full_face ? ", pages to tape" : ", tick list");
+    words = in_short + (line.kind == GuideKind::full_face   ? ", pages to tape"
+                        : line.kind == GuideKind::seam_card ? ", seam cards"
+                                                            : ", tick list");
   }
   const float top = column_heading(page, area, words, in_short);
   return front_and_count(page, {area.left, top, area.right, area.bottom}, line);
@@ -246,9 +248,12 @@ void pages_map(Page& page, const Area& area) {
   map_foot(page, area, line);
   const float foot = area.bottom - button_height() - 2 * pitch - 14;
   if (figures.map.pages.empty()) {
-    const std::string words = line.kind == GuideKind::test_page
-                                  ? "Both bars at their true size. Measure them with a steel rule."
-                                  : "Figures for tape and pen. Nothing on it is true to size.";
+    const std::string words =
+        line.kind == GuideKind::test_page
+            ? "Both bars at their true size. Measure them with a steel rule."
+        : line.kind == GuideKind::seam_card
+            ? "A card for each row, for the machine. Cut along the dashed lines."
+            : "Figures for tape and pen. Nothing on it is true to size.";
     page.brush.paragraph({area.left, top + pitch}, words, area.width(), {});
     return;
   }

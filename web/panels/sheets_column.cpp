@@ -62,10 +62,11 @@ float count_line(Page& page, const Area& area, float y, const CountLine& line) {
 
 const solve::Sum* open_sum(const PrintStage& stage) {
   const PrintFigures& figures = stage.figures;
-  const std::array<std::pair<const char*, const solve::Sum*>, 4> sums = {
+  const std::array<std::pair<const char*, const solve::Sum*>, 5> sums = {
       {{"count.all", &figures.all_sum},
        {"count.full_face", &figures.full_face_sum},
        {"count.tick_list", &figures.tick_list_sum},
+       {"count.seam_card", &figures.seam_card_sum},
        {"count.guide", &figures.guide_sum}}};
   for (const auto& [id, sum] : sums) {
     if (stage.open_sum == id) return sum;
@@ -151,6 +152,7 @@ float count_lines(Page& page, const Area& area, float y) {
   }
   y = count_line(page, area, y, {"count.full_face", "full-face", less, full_face});
   y = count_line(page, area, y, {"count.tick_list", "tick lists", "", of(GuideKind::tick_list)});
+  y = count_line(page, area, y, {"count.seam_card", "seam cards", "", of(GuideKind::seam_card)});
   page.brush.line({area.left, y}, {area.right, y}, kPale, 1);
   return y + 14;
 }
