@@ -61,7 +61,7 @@ double seam_strength_n_mm(double thread_n, double stitch) { return 1.5 * thread_
 
 double droop_modulus_mpa(double density, double length, double droop, double thickness) {
   constexpr double kGravity = 9.80665;
-  const double newtons_mm3 = density * 1e-6 * kGravity;
+  const double newtons_mm3 = density * kGravity / 1'000'000.0;
   const double square = length * length;
   return 1.5 * newtons_mm3 * square * square / (droop * thickness * thickness);
 }

@@ -178,6 +178,7 @@ std::string check_lines(const solve::Results& results) {
     lines += std::string(severity_word(finding.severity)) + ": " + finding.place + ": " +
              finding.sentence;
     if (!finding.change.empty()) lines += " " + finding.change;
+    if (!finding.sum.empty()) lines += " [" + finding.sum + "]";
     lines += "\n";
   }
   return lines;

@@ -40,7 +40,8 @@ std::string figures_json(const job::Job& job, const solve::Results& results);
 /// "stop", "warn" or "note".
 const char* severity_word(solve::Severity severity);
 
-/// The findings as lines: severity, place, sentence.
+/// The findings as lines: severity, place, sentence, what to change, and in brackets how it was
+/// worked out and where that comes from.
 std::string check_lines(const solve::Results& results);
 
 }  // namespace pouncemark::output

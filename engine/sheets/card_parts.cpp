@@ -22,7 +22,7 @@ constexpr Um kCellHighUm = 18'400;
 constexpr Um kBandTopUm = kCellsTopUm + 3 * kCellHighUm + 2'200;
 constexpr Um kBandHighUm = 11'400;
 constexpr Um kLinesTopUm = kBandTopUm + kBandHighUm + 6'200;
-constexpr Um kLinePitchUm = 5'400;
+constexpr Um kLinePitchUm = 5'000;
 constexpr std::size_t kMostLines = 6;
 constexpr Um kBoxesTopUm = 166'600;
 constexpr Um kBoxFootUm = kBoxesTopUm + 10'000;
@@ -115,6 +115,8 @@ std::vector<Line> lines_of(const plan::SeamCard& card, Um wide_um) {
   std::vector<std::string> findings;
   for (const std::string& words : card.stops) findings.push_back("STOP " + words);
   for (const std::string& words : card.warns) findings.push_back("WARN " + words);
+  // What there is to know goes before the last words of names that fill the card.
+  if (!findings.empty() && lines.size() >= kMostLines) lines.resize(kMostLines - 1);
   for (std::size_t i = 0; i < findings.size(); ++i) {
     std::vector<Line> more;
     wrap_into(findings[i], Weight::bold, wide_um, &more);

@@ -35,6 +35,7 @@ std::vector<Finding> findings_of(const job::Job& job, const job::Section& sectio
                                  const Results& alone) {
   Findings findings;
   check_section(section, alone, 0, limits_of(job), &findings);
+  check_sewing(job, section, alone, &findings);
   check_reach(job.materials, rolled_of(job.materials, section), alone, &findings);
   return findings;
 }
@@ -43,6 +44,7 @@ std::vector<Finding> findings_of(const job::Job& job, const job::Panel& panel,
                                  const Results& alone) {
   Findings findings;
   check_panel(panel, alone, 0, limits_of(job), &findings);
+  check_sewing(job, panel, alone, &findings);
   check_reach(job.materials, rolled_of(job.materials, panel), alone, &findings);
   return findings;
 }
@@ -50,7 +52,7 @@ std::vector<Finding> findings_of(const job::Job& job, const job::Panel& panel,
 bool measures_alike(const job::Job& a, const job::Job& b) {
   const auto asked = [](const job::Job& job) {
     return std::tuple(job.spacing_is_clear_gap, job.crown_um, job.needle_size, job.wire_um,
-                      job.half_foot_um, job.foot_tolerance_um);
+                      job.half_foot_um, job.foot_tolerance_um, job.thread_tex, job.tails_um);
   };
   return asked(a) == asked(b) && a.materials == b.materials && a.trials == b.trials;
 }
@@ -68,6 +70,7 @@ std::vector<Finding> all_findings(const job::Job& job, const Results& results,
       }
     }
   }
+  check_materials(job, results, &findings);
   check_codes(job, results, &findings);
   const std::int64_t staples = results.totals.side_staples + results.totals.lap_staples;
   if (staples > 0) findings.push_back(checks::staple_holes(staples));

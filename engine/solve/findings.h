@@ -58,6 +58,15 @@ void check_panel(const job::Panel& panel, const Results& results, int index, con
 void check_reach(const job::Materials& materials, const Rolled& rolled, const Results& alone,
                  Findings* findings);
 
+/// Stitch, sheet, staples, foot and bobbin along the rows of one piece; `alone` holds that piece.
+void check_sewing(const job::Job& job, const job::Section& section, const Results& alone,
+                  Findings* findings);
+void check_sewing(const job::Job& job, const job::Panel& panel, const Results& alone,
+                  Findings* findings);
+
+/// Needle, thread, trial seams, machine and the values of materials, of the whole job.
+void check_materials(const job::Job& job, const Results& results, Findings* findings);
+
 /// Codes that are missing, unknown or used twice anywhere in the job.
 void check_codes(const job::Job& job, const Results& results, Findings* findings);
 

@@ -70,7 +70,7 @@ std::vector<Finding> findings_of(const job::Job& job, const job::Panel& panel,
                                  const Results& alone);
 
 /// Both jobs ask the checks and the rows of a piece for the same: clear gap and crown, needle, wire
-/// and foot, materials and trial seams.
+/// and foot, thread and tails, materials and trial seams.
 bool measures_alike(const job::Job& a, const job::Job& b);
 
 /// Everything the checks have to say, stops first: of the pieces, then of the whole job.

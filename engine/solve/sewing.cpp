@@ -75,17 +75,8 @@ Bobbin bobbin_of(const job::Job& job) {
   return bobbin;
 }
 
-Um stack_um(const job::Job& job, const Results& results, const Row& row) {
-  const Piece& piece = results.pieces[static_cast<std::size_t>(row.piece)];
-  const auto entry = static_cast<std::size_t>(piece.entry);
-  if (row.place == RowPlace::panel) return job.panels[entry].stack_um;
-  const job::Section& section = job.sections[entry];
-  return row.place == RowPlace::lap ? section.lap_rows->stack_um : section.side_rows.stack_um;
-}
-
-takeoff::ThreadOfRow thread_of(const job::Job& job, const Results& results, const Row& row) {
-  return takeoff::thread_of_row(row.run.length_um, row.run.gaps, stack_um(job, results, row),
-                                job.tails_um);
+takeoff::ThreadOfRow thread_of(const job::Job& job, const Results& /*results*/, const Row& row) {
+  return takeoff::thread_of_row(row.run.length_um, row.run.gaps, row.stack_um, job.tails_um);
 }
 
 Sewing sewing_of(const job::Job& job, const Results& results) {

@@ -38,11 +38,8 @@ struct Sewing {
 };
 Sewing sewing_of(const job::Job& job, const Results& results);
 
-/// What each thread of one stitch row takes.
+/// What each thread of one stitch row takes, through the stack at its thickest.
 takeoff::ThreadOfRow thread_of(const job::Job& job, const Results& results, const Row& row);
-
-/// The stack the needle meets along the row at its thickest.
-Um stack_um(const job::Job& job, const Results& results, const Row& row);
 
 /// The bobbin of a job, from what was entered or assumed.
 Bobbin bobbin_of(const job::Job& job);

@@ -132,6 +132,7 @@ TEST_CASE("findings are written as lines: how grave, where, what and what to do"
   CHECK(lines.find("stop: section 2, all 16 laps: 9.0 short: ") == 0);
   CHECK(lines.find("warn: section 1, all 12 laps: ") != std::string::npos);
   CHECK(lines.find("note: the whole job: 23,220 staple holes") != std::string::npos);
+  CHECK(lines.find(" [2 × 11,610 = 23,220]\n") != std::string::npos);
   CHECK(lines.back() == '\n');
   CHECK(std::string(severity_word(solve::Severity::stop)) == "stop");
   CHECK(std::string(severity_word(solve::Severity::warn)) == "warn");
