@@ -117,7 +117,7 @@ CardRow row_of(const Source& source) {
 
 CardCell stitch_cell(const Source& source) {
   const Um asked = source.row().asked_um;
-  const Um sewn = job::stitch_really_um(source.job.trials, source.rows_of(), asked);
+  const Um sewn = source.row().stitch_um;
   const bool is_measured = sewn != asked;
   return {"stitch", short_mm_text(sewn, 2), counted(source.row().run.gaps, "stitch", "stitches"),
           is_measured ? "set at " + short_mm_text(asked, 2) : "mm"};
@@ -150,13 +150,16 @@ CardCell in_from_cell(const Source& source) {
   return {"in from the " + (edge == "hinge" ? "hinge side" : edge + " edge"), figure, {}, {}};
 }
 
-Um stack_um(const Source& source) {
-  if (source.is_panel()) return source.panel().stack_um;
-  return job::side_rows_of(source.section(), source.sleeve().number).stack_um;
+/// The thickest place of the stack along the row.
+CardCell stack_cell(const solve::Row& row) {
+  if (row.stack_um == 0) return {"stack", "?", {}, "not known"};
+  const std::string figure = short_mm_text(row.stack_um, 2);
+  if (row.stack_is_typed) return {"stack", figure, {}, "mm, typed"};
+  return {"stack", figure, "thickest place", "mm, worked out"};
 }
 
 CardCell total_or_stack_cell(const Source& source) {
-  if (!source.is_lap()) return {"stack", short_mm_text(stack_um(source), 2), {}, "mm thick"};
+  if (!source.is_lap()) return stack_cell(source.row());
   const auto at = static_cast<std::size_t>(source.row().sleeve);
   const solve::Piece& piece = source.piece();
   const Um likely = solve::out_by(source.section(), source.row().sleeve + 1).likely_um;

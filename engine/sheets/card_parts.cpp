@@ -49,16 +49,24 @@ void add_title(const plan::SeamCard& card, const CardRoom& room, Drawing* pictur
              room.wide_um - front - 4'000, picture);
 }
 
+/// The small words of a cell: two lines, or one that takes both where it is long.
+void add_beside(const plan::CardCell& cell, drawing::Spot at, Um wide, Drawing* picture) {
+  std::vector<std::string> lines = {cell.over, cell.beside};
+  if (cell.over.empty()) {
+    lines = wrapped_at_most(2, cell.beside, kLeastUm, wide);
+    if (lines.size() < 2) lines.insert(lines.begin(), 2 - lines.size(), {});
+  }
+  add_fitted(at, lines[1], {kSmallUm, kLeastUm}, wide, picture);
+  add_fitted({at.x, at.y + 5'200}, lines[0], {kSmallUm, kLeastUm}, wide, picture);
+}
+
 void add_cell(const plan::CardCell& cell, const CardRoom& room, Um left, Um top, Um wide,
               Drawing* picture) {
   add_fitted(room.at(left, top + 4'700), cell.label, {kLabelUm, kLeastUm}, wide, picture);
   const Um base = top + kCellHighUm - 1'300;
   const Um figure = add_fitted(room.at(left, base), cell.figure,
                                {kFigureUm, kFigureUm, Weight::bold}, wide, picture);
-  const Um beside = left + figure + 1'500;
-  const Um room_beside = left + wide - beside;
-  add_fitted(room.at(beside, base), cell.beside, {kSmallUm, kLeastUm}, room_beside, picture);
-  add_fitted(room.at(beside, base - 5'200), cell.over, {kSmallUm, kLeastUm}, room_beside, picture);
+  add_beside(cell, room.at(left + figure + 1'500, base), wide - figure - 1'500, picture);
 }
 
 void add_cells(const plan::SeamCard& card, const CardRoom& room, Drawing* picture) {

@@ -16,7 +16,7 @@ FIRST_MATRIX = re.compile(rb"(" + FIGURE.pattern + rb") 0 0 (" + FIGURE.pattern 
                           FIGURE.pattern + rb") (" + FIGURE.pattern + rb") cm\b")
 
 
-def _every_page(qdf, change):
+def every_page(qdf, change):
     """Changes the first matrix of each page; `change` gets and returns its four figures."""
     for spans in reversed(read_qpdf.content_spans(qdf)):
         start, end = spans[0]
@@ -30,12 +30,12 @@ def _every_page(qdf, change):
 
 
 def enlarged(qdf, factor):
-    return _every_page(qdf, lambda a, d, e, f: (a * factor, d * factor, e * factor, f * factor))
+    return every_page(qdf, lambda a, d, e, f: (a * factor, d * factor, e * factor, f * factor))
 
 
 def mirrored(qdf):
     width = read_qpdf.boxes(qdf)[0][2]
-    return _every_page(qdf, lambda a, d, e, f: (-a, d, width - e, f))
+    return every_page(qdf, lambda a, d, e, f: (-a, d, width - e, f))
 
 
 def _a_point(qdf, shrunk):

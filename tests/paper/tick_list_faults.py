@@ -20,7 +20,7 @@ class Shown:
         self.words, self.codes, self.font, self.span = words, codes, font, span
 
 
-def _texts(qdf, words):
+def texts_of(qdf, words):
     """Every text of every page in the order it is drawn; `words` are what mutool read of each."""
     shown = []
     for page, spans in zip(words, read_qpdf.content_spans(qdf), strict=True):
@@ -35,14 +35,14 @@ def _texts(qdf, words):
     return shown
 
 
-def _put(qdf, changes):
+def put_changes(qdf, changes):
     """Writes new codes over old ones, last place first."""
     for (start, end), codes in sorted(changes, reverse=True):
         qdf = qdf[:start] + codes + qdf[end:]
     return qdf
 
 
-def _code_of(sign, font, texts):
+def code_of(sign, font, texts):
     for text in texts:
         at = text.words.find(sign)
         if text.font == font and at >= 0 and len(text.codes) == 4 * len(text.words):
@@ -53,7 +53,7 @@ def _code_of(sign, font, texts):
 def _half_off(text, texts):
     """The codes of a text whose last sign, 0 or 5, is the other of the two."""
     other = "0" if text.words[-1] == "5" else "5"
-    return text.codes[:-4] + _code_of(other, text.font, texts)
+    return text.codes[:-4] + code_of(other, text.font, texts)
 
 
 def _figures(texts):
@@ -119,4 +119,4 @@ IN_THE_BYTES = {
 def put(pdf, fault, file):
     """Writes `pdf` with a fault in its bytes."""
     words = [page.texts for page in read_mutool.read(pdf)]
-    faults.put(pdf, lambda qdf, _: _put(qdf, fault(_texts(qdf, words))), file)
+    faults.put(pdf, lambda qdf, _: put_changes(qdf, fault(texts_of(qdf, words))), file)

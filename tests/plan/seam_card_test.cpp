@@ -97,7 +97,7 @@ TEST_CASE("a side row stands in from its own edge of its own sleeve") {
   CHECK(left.code == "1-05 left");
   CHECK(left.row.edge_is_up);
   CHECK(cells_of(left)[3] == "in from the edge: 16, left edge");
-  CHECK(cells_of(left)[4].starts_with("stack: 1.1"));
+  CHECK(cells_of(left)[4] == "stack: 1.1, mm, typed");
   CHECK(left.lines.front() == "Right of the needle 16.");
   CHECK(left.staples_stay);
   CHECK(left.band == "PEEL THE FILM: A STRIP OF 40, BOTH FACES");
@@ -189,6 +189,8 @@ TEST_CASE("a chosen trial brings the stitch as it was measured, and who agreed")
   const SeamCard card = card_of(job, "2-07+08");
   CHECK(card.cells[0].figure == "5.8");
   CHECK(card.cells[0].beside == "set at 6");
+  // source: 2256 / 5.8 = 388.97.
+  CHECK(card.cells[0].over == "389 stitches");
   CHECK(card.signed_by == "A. Sewer, 12 Nov");
   job.trials.back().is_chosen = false;
   CHECK(card_of(job, "2-07+08").cells[0].beside == "mm");
