@@ -22,4 +22,11 @@ inline constexpr double kSmoothJoint = 1e-3;
 /// in.
 inline constexpr double kTouchMm = 1e-3;
 
+/// A row that stays this near to the edge of a ply runs along it.
+inline constexpr double kAlongEdgeMm = 2e-6;
+
+/// So far to its left and right it is looked at what lies on either side of such an edge: well
+/// beyond what counts as along it, far under what any ply is cut to.
+inline constexpr double kBesideEdgeMm = 2e-5;
+
 }  // namespace pouncemark::tolerance
