@@ -33,5 +33,16 @@ inline constexpr int kAssumedBladesToEdge = 8;
 inline constexpr int kAssumedBladesBetweenRows = 5;
 /// A row that crosses another without sharing a hole wants to end this far from it. Assumed limit.
 inline constexpr Um kAssumedCornerClearUm = 15'000;
+/// Cloth in a sleeve ends so far in from its long edges and its ends: under the side row, clear of
+/// the joining row. Common practice.
+inline constexpr Um kAssumedSleeveClothInUm = 12'000;
+/// Cloth on a panel ends so far in from the sewn edges. Common practice.
+inline constexpr Um kAssumedPanelClothInUm = 8'000;
+/// The same from the fly side, so that it has room to creep. Common practice.
+inline constexpr Um kAssumedClothInFromFlySideUm = 12'000;
+/// Width of the hem turned under along the edges of a panel's cloth. Assumed.
+inline constexpr Um kAssumedHemUm = 20'000;
+/// Width of the adhesive along the sewn edges of a panel. Common practice.
+inline constexpr Um kAssumedAdhesiveBandUm = 30'000;
 
 }  // namespace pouncemark::material

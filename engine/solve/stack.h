@@ -36,10 +36,11 @@ struct StackStep {
 /// The stack along one stitch row, from its first hole to its last.
 struct Stack {
   bool is_typed = true;
-  bool is_known = true;          ///< false: `missing` says what must be entered; there is no step
-  std::string missing;           ///< "the thickness of the cloth in the sleeves"
-  std::vector<StackStep> steps;  ///< one where typed; none of a row without a hole
-  int thickest = 0;              ///< indices into `steps`, the first of equals
+  bool is_known = true;  ///< false: `missing` says what must be entered; there is no step
+  std::string missing;   ///< "the thickness of the cloth in the sleeves"
+  std::vector<std::string> assumed_places;  ///< "cloth 12 assumed in from the long edges"
+  std::vector<StackStep> steps;             ///< one where typed; none of a row without a hole
+  int thickest = 0;                         ///< indices into `steps`, the first of equals
   int thinnest = 0;
   Um rise_um = 0;     ///< the highest step up that the foot climbs from the datum end on; 0: none
   Um rise_at_um = 0;  ///< its station

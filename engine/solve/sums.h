@@ -38,6 +38,10 @@ Sum last_gap_sum(const job::Job& job, const Results& results, const Row& row);
 Sum first_sum(const job::Job& job, const Results& results, const Row& row);
 Sum last_sum(const job::Job& job, const Results& results, const Row& row);
 
+/// The stack of a stitch row at its thickest place: as typed, or the plies added up there. Where it
+/// is not known the figure is "not known" and the numbers say what must be entered.
+Sum stack_sum(const job::Job& job, const Results& results, const Row& row);
+
 /// The spacing of this row was asked for as a clear gap.
 bool is_clear_gap(const job::Job& job, const Row& row);
 /// From crown to crown where it was: the spacing less the crown.

@@ -80,6 +80,11 @@ void look_at_row(const job::Job& job, const Results& results, const Row& row, Lo
     looked->at(code + " clear gap", clear_gap_sum(job, results, row),
                shown(clear_gap_um(job, row), 2));
   }
+  if (row.kind == RowKind::stitch) {
+    const bool is_known = row.stack_is_typed || row.stack_um > 0;
+    looked->at(code + " stack", stack_sum(job, results, row),
+               is_known ? mm_text(row.stack_um, 2) : "not known");
+  }
   if (run.step_um == 0) return;
   looked->at(code + " left over", left_over_sum(job, results, row), mm_text(run.left_over_um, 2));
   if (run.last_gap_um() == run.left_over_um) {

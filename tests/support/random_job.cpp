@@ -215,6 +215,44 @@ void any_bays(Dice& dice, job::Job* job) {
   }
 }
 
+/// The stack of a row as typed, or from plies that lie anywhere.
+job::ClothPlace any_cloth(Dice& dice, bool on_panel) {
+  job::ClothPlace cloth;
+  cloth.in_from_edge_um = perhaps(dice, length_of(dice, 0, 40'000));
+  if (!on_panel) {
+    cloth.in_from_end_um = perhaps(dice, length_of(dice, 0, 60'000));
+    return cloth;
+  }
+  cloth.in_from_fly_side_um = perhaps(dice, length_of(dice, 0, 60'000));
+  cloth.hem_um = perhaps(dice, length_of(dice, 0, 40'000));
+  cloth.interlining_in_um = perhaps(dice, length_of(dice, 0, 40'000));
+  cloth.adhesive_band_um = perhaps(dice, length_of(dice, 0, 60'000));
+  return cloth;
+}
+
+/// Draws of its own, so that the rest of a job stays what its dice make it.
+void any_stacks(job::Job* job) {
+  Dice dice(static_cast<std::uint32_t>(job->tails_um));
+  if (dice.once_in(3)) return;
+  for (const material::Field field :
+       {material::Field::sleeve_cloth_thickness, material::Field::panel_cloth_thickness,
+        material::Field::panel_cloth_pressed, material::Field::interlining_thickness,
+        material::Field::adhesive_thickness, material::Field::film_thickness}) {
+    const Um thick = length_of(dice, 1, 900);
+    if (!dice.once_in(3)) job->materials.values[field].thousandths = thick;
+  }
+  if (dice.once_in(3)) job->materials.values[material::Field::film_left_on].thousandths = 1;
+  for (job::Section& section : job->sections) {
+    section.side_rows.stack_from_plies = dice.once_in(2);
+    if (section.lap_rows) section.lap_rows->stack_from_plies = dice.once_in(2);
+    section.cloth = perhaps(dice, any_cloth(dice, false));
+  }
+  for (job::Panel& panel : job->panels) {
+    panel.stack_from_plies = dice.once_in(2);
+    panel.cloth = perhaps(dice, any_cloth(dice, true));
+  }
+}
+
 /// Half of them set as some rows ask, so that what they measured is used.
 void any_trials(Dice& dice, job::Job* job) {
   const std::int64_t trials = dice.between(0, 2);
@@ -260,6 +298,7 @@ job::Job random_job(Dice& dice) {
     job.panels.push_back(any_panel(dice, "P" + std::to_string(number)));
   }
   any_trials(dice, &job);
+  any_stacks(&job);
   job.extras = some_extras(dice);
   return job;
 }
