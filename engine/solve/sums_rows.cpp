@@ -2,6 +2,7 @@
 
 #include "engine/base/insist.h"
 #include "engine/base/number_text.h"
+#include "engine/layout/landing.h"
 #include "engine/solve/sum_asked.h"
 #include "engine/solve/sum_words.h"
 #include "engine/solve/sums.h"
@@ -58,6 +59,15 @@ void close_at_corner(const job::Job& job, const Results& results, const Row& row
   close({}, figure, sum);
 }
 
+/// Where fewer, longer stitches would come nearer to what is sewn, says so: rows are laid with none
+/// longer.
+void note_nearest(const Row& row, Sum* sum) {
+  const layout::Landing nearest = layout::land_nearest(row.run.length_um, row.stitch_um);
+  if (nearest.stitches == row.run.gaps) return;
+  sum->numbers.push_back("nearest would be " + count_text(nearest.stitches) + " of " +
+                         mm_text(nearest.stitch_um(), 3));
+}
+
 }  // namespace
 
 bool is_clear_gap(const job::Job& job, const Row& row) {
@@ -95,6 +105,7 @@ Sum spacing_sum(const job::Job& job, const Results& results, const Row& row) {
   if (asked.ten_stitches_um > 0) sum.numbers.push_back(trial_line(asked));
   put(usable_lines(results, row, asked), &sum);
   const bool is_stitch = row.kind == RowKind::stitch;
+  if (is_stitch) note_nearest(row, &sum);
   close(plain_mm(row.run.length_um) + " ÷ " +
             counted(row.run.gaps, is_stitch ? "stitch" : "gap", is_stitch ? "stitches" : "gaps"),
         figure, &sum);

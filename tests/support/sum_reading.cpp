@@ -49,7 +49,7 @@ class Reader {
     return true;
   }
 
-  /// Blanks, letters and ± say nothing to a calculator; atan does.
+  /// Blanks, letters, % and ± say nothing to a calculator; atan does.
   void pass_words() {
     while (at_ < words_.size()) {
       if (words_.substr(at_, 4) == "atan") return;
@@ -57,7 +57,7 @@ class Reader {
       const bool letter = (sign >= 'a' && sign <= 'z') || (sign >= 'A' && sign <= 'Z');
       if (words_.substr(at_, 2) == "±")
         at_ += 2;
-      else if (letter || sign == ' ' || sign == ':')
+      else if (letter || sign == ' ' || sign == ':' || sign == '%')
         ++at_;
       else
         return;
