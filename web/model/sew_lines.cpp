@@ -1,0 +1,97 @@
+#include <utility>
+
+#include "engine/solve/arm.h"
+#include "engine/solve/sewing.h"
+#include "web/model/sew.h"
+#include "web/model/sew_figures.h"
+
+namespace pouncemark::web {
+namespace {
+
+using Lines = std::vector<FollowLine>;
+using solve::RowPlace;
+
+void add(Lines& lines, std::string id, std::string label, solve::Sum sum, std::string unit = {},
+         LineRank rank = LineRank::needed) {
+  FollowLine line;
+  line.id = std::move(id);
+  line.label = std::move(label);
+  line.figure = sum.figure;
+  line.unit = std::move(unit);
+  line.sum = std::move(sum);
+  line.rank = rank;
+  lines.push_back(std::move(line));
+}
+
+void add_row(const Solved& now, const SewKind& kind, Lines& lines) {
+  const solve::Row& row = now.results.rows[static_cast<std::size_t>(kind.rows.front())];
+  const job::Job& job = now.job;
+  add(lines, "sew_stack", row.stack_is_typed ? "Stack, as typed" : "Stack, thickest place",
+      solve::stack_sum(job, now.results, row));
+  add(lines, "sheet_left", "Sheet left", sheet_left_sum(now, row), "%");
+  add(lines, "eye", "Thread in the eye", eye_sum(now, row), "%");
+  add(lines, "row_holes", "Holes in a row", solve::points_sum(job, now.results, row));
+  if (row.stack_um > 0) {
+    add(lines, "thread_row", "Thread of a row, each", solve::thread_sum(job, now.results, row),
+        "m");
+  }
+}
+
+void add_arm_and_strength(const Solved& now, const SewKind& kind, Lines& lines) {
+  const solve::Row& row = now.results.rows[static_cast<std::size_t>(kind.rows.front())];
+  add(lines, "arm_side", "Under the arm", solve::side_sum(now.job, now.results, row), {},
+      LineRank::more);
+  for (const bool across : {true, false}) {
+    add(lines, across ? "stress_across" : "stress_along",
+        across ? "Stress at the holes, across" : "Stress at the holes, along",
+        stress_sum(row, now.job.needle_size, across), "times", LineRank::more);
+  }
+  add(lines, "strength", "Seam strength", strength_sum(now, row), "N/mm", LineRank::more);
+}
+
+void add_job(const Solved& now, Lines& lines) {
+  const solve::Sewing sewing = solve::sewing_of(now.job, now.results);
+  if (!sewing.rows_per_bobbin) return;
+  add(lines, "thread_each", "Thread for the job, each",
+      solve::thread_each_sum(now.job, now.results), "m");
+  add(lines, "rows_per_bobbin", "Rows a bobbin", solve::rows_per_bobbin_sum(now.job, now.results));
+  constexpr std::pair<RowPlace, const char*> kFills[] = {{RowPlace::side, "Bobbins, side rows"},
+                                                         {RowPlace::lap, "Bobbins, joining rows"},
+                                                         {RowPlace::panel, "Bobbins, panels"}};
+  for (const auto& [place, label] : kFills) {
+    if (sewing.fills_of(place) == 0) continue;
+    add(lines, "fills." + std::to_string(static_cast<int>(place)), label,
+        solve::bobbin_fills_sum(now.job, now.results, place), {}, LineRank::whole_job);
+  }
+  add(lines, "job_holes", "Stitch holes, the job",
+      solve::total_sum(now.results, solve::Total::stitch_holes), {}, LineRank::whole_job);
+}
+
+Lines lines_of(const Solved& now, Place place, std::string_view kind_id) {
+  Lines lines;
+  const auto kinds = sew_kinds(now, place);
+  const SewKind* kind = kinds.empty() ? nullptr : &kinds.front();
+  for (const SewKind& one : kinds) {
+    if (one.id == kind_id) kind = &one;
+  }
+  if (kind != nullptr) add_row(now, *kind, lines);
+  add_job(now, lines);
+  if (kind != nullptr) add_arm_and_strength(now, *kind, lines);
+  return lines;
+}
+
+}  // namespace
+
+std::vector<FollowLine> sew_lines(const Solved& now, const Solved* before, Place place,
+                                  std::string_view kind) {
+  Lines lines = lines_of(now, place, kind);
+  if (before == nullptr || held_within(before->results, place) != place) return lines;
+  for (const FollowLine& was : lines_of(*before, place, kind)) {
+    for (FollowLine& line : lines) {
+      if (line.id == was.id && line.figure != was.figure) line.before = was.figure;
+    }
+  }
+  return lines;
+}
+
+}  // namespace pouncemark::web
