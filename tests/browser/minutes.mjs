@@ -89,10 +89,18 @@ await checks.withBench({}, async (bench) => {
     const rows = (await job(bench)).panels[0].rows_on ?? ['hinge_side', 'top', 'bottom'];
     assert.ok(!rows.includes('fly_side'));
   });
-  await minute(bench, '4:30', 'needle and thread: the stage says what it will hold', async () => {
-    await bench.press('stage.sew');
-    assert.match(await bench.words(), /needle/i);
-  });
+  await minute(bench, '4:30', 'needle and thread: what is left of the sheet, and to try it first',
+    async () => {
+      await bench.press('stage.sew');
+      assert.match(await headline(bench), /^Needle size 140, tex 135, stitch \S+: \d\d % of the sheet/);
+      assert.equal(await bench.line('sew.verdict'), 'try: try it, then sew a trial seam');
+      assert.doesNotMatch(await bench.words(), /\bNM\b|\bNm\b/);
+      const before = await bench.job();
+      await bench.typeInto('box.stitch', '5');
+      assert.match(await headline(bench), /stitch 5: 72 % of the sheet is left/);
+      await bench.key('Control+z');
+      assert.equal(await bench.job(), before);
+    });
   await minute(bench, '5:30', 'the guides: a map of pages, page 0 first, its bar is typed', async () => {
     await bench.press('stage.print');
     const file = await bench.downloaded('print.test_page', OUT);

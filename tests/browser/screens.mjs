@@ -101,7 +101,31 @@ export const SCREENS = [
   {name: 'actions', reach: (bench) => pressFirst(bench, ['actions', 'last_action']),
     leave: (bench) => bench.key('Escape')},
   {name: 'keys', reach: (bench) => bench.key('?'), leave: (bench) => bench.key('Escape')},
-  {name: 'later-stage', reach: (bench) => bench.press('stage.sew')},
+  {name: 'sew-side-rows', reach: (bench) => bench.press('stage.sew')},
+  {name: 'sew-materials', reach: (bench) => bench.press('sew.materials')},
+  {name: 'sew-thread', reach: (bench) => bench.press('material.thread')},
+  {name: 'sew-standing', reach: (bench) => bench.press('standing.thread.label'),
+    leave: (bench) => bench.press('sew.close')},
+  {name: 'sew-trial', reach: async (bench) => {
+    await bench.press('sew.trials');
+    await bench.press('trial.add');
+  }},
+  {name: 'sew-trial-results', reach: async (bench) => {
+    if ((await bench.places()).has('trial.part.results')) await bench.press('trial.part.results');
+    await bench.typeInto('trial.ten_stitches', '58');
+    await bench.typeInto('trial.marks', '498.5');
+  }, leave: (bench) => bench.press('sew.close')},
+  {name: 'sew-panel', reach: async (bench) => {
+    await openDemo(bench, 'marsh-lights');
+    await goTo(bench, 'P1');
+    await bench.press('stage.sew');
+    await bench.press('sew.kind.top');
+  }},
+  {name: 'sew-with-a-sum-open', reach: (bench) => bench.press('figure.sheet_left'),
+    leave: async (bench) => {
+      if (!(await bench.places()).has('sew.materials')) await bench.press('tray.all');
+    }},
+  {name: 'later-stage', reach: (bench) => bench.press('stage.buy')},
   {name: 'print', reach: (bench) => bench.press('stage.print')},
   {name: 'print-with-preview', reach: async (bench) => {
     await openDemo(bench, 'marsh-lights');

@@ -13,6 +13,7 @@
 #include "web/panels/making_slip.h"
 #include "web/panels/page.h"
 #include "web/panels/print_acts.h"
+#include "web/panels/sew_work.h"
 #include "web/scene/shader_texts.h"
 
 namespace pouncemark::web {
@@ -83,6 +84,7 @@ void BenchPage::act() {
   ask_how(bench_, state_.how);
   foretell_making(bench_, state_.making);
   keep();
+  ask_sew(bench_, state_.sew);
   ask_what_follows(bench_, state_);
   if (!acts.empty()) host::request_frames();
 }
@@ -164,7 +166,8 @@ void BenchPage::draw_stage(Page& page) {
   stage_panel(page);
   const bool is_failed = bench_.failed_open().has_value();
   hand_.set_covered(is_failed || state_.actions.is_open);
-  if (state_.stage == Stage::make) {
+  const bool is_sewing = state_.stage == Stage::sew;
+  if (state_.stage == Stage::make || is_sewing) {
     const Place place = bench_.place();
     const Solved& now = bench_.now();
     const bool covered = page.layout.is_compact && state_.shows_all_follows;
@@ -175,6 +178,8 @@ void BenchPage::draw_stage(Page& page) {
       // The slip lies over the bench.
     } else if (is_whole_hanging(place)) {
       hanging_panel(page);
+    } else if (is_sewing) {
+      sew_panel(page);
     } else if (panel_at(now.job, now.results, place) != nullptr) {
       backed_panel(page);
     } else if (place.sleeve < 0) {
@@ -236,7 +241,7 @@ void BenchPage::tell_host(const Page& page, float ratio) {
 
 void BenchPage::mirror_figures() {
   const solve::Results& results = bench_.now().results;
-  const Headline line = headline(bench_.now(), bench_.before(), bench_.place());
+  const Headline line = told_headline(bench_, state_);
   mirror("headline", plain_words(line));
   mirror("headline.because", line.because);
   mirror("piece", name_of(results, bench_.place()));
@@ -262,6 +267,7 @@ void BenchPage::file_opened(std::string_view name, std::string_view bytes) {
     state_.open_sum.clear();
     state_.how = {};
     state_.making = {};
+    state_.sew = {};
     state_.first_guide = 0;
     state_.printing.ticks = {};
     state_.printing.looked_at.clear();

@@ -41,6 +41,10 @@ SlipLook slip_look(const Page& page) {
   SlipLook look;
   look.title = "What follows";
   look.under_title = "for " + name_of(page.bench.now().results, page.bench.place());
+  const SewView& sewn = page.state.sew.view;
+  if (page.state.stage == Stage::sew && !sewn.kinds.empty()) {
+    look.under_title = "for the " + sewn.kinds[sewn.chosen].row;
+  }
   look.is_moving = page.bench.is_moving();
   look.open_sum = page.state.open_sum;
   look.line_height = is_for_fingers() ? 48.0f : text_size() == TextSize::large ? 42.0f : 34.0f;
@@ -228,7 +232,7 @@ float tray_figure(Page& page, const SlipLine& line, float x, const Area& tray) {
 std::vector<SlipLine> tray_lines(const Page& page) {
   const Bench& bench = page.bench;
   std::vector<FollowLine> follows = lines_that_follow(page);
-  const Headline told = headline(bench.now(), bench.before(), bench.place());
+  const Headline told = told_headline(bench, page.state);
   const auto rank = [&told](const FollowLine& line) {
     if (!line.before.empty()) return 0;
     const auto tells = [&line](const HeadlinePart& part) { return part.id == line.id; };
@@ -238,6 +242,10 @@ std::vector<SlipLine> tray_lines(const Page& page) {
                    [&rank](const FollowLine& a, const FollowLine& b) { return rank(a) < rank(b); });
   std::vector<SlipLine> lines;
   for (const FollowLine& line : follows) lines.push_back(slip_line(line));
+  // In the tray no unit stands beside the figure; a share without it would be read as a count.
+  for (SlipLine& line : lines) {
+    if (line.unit == "%") line.figure += " %";
+  }
   return lines;
 }
 

@@ -10,7 +10,7 @@ namespace {
 constexpr std::array<const char*, kStages> kWillHold = {
     "Here the tape measurements will be entered: bays, chords and rises, diagonals, old holes.",
     "",
-    "Here each row will have its seam: stack, needle, thread, trial seam and seam card.",
+    "",
     "Here the curve of each bay will be shown: developed length, creep, slots and forces.",
     "Here the take-off will stand: sheets to cut, thread, staples, bobbins and weights.",
     "",

@@ -129,8 +129,14 @@ void fit(const Brush& brush, float room, Headline* line) {
 
 }  // namespace
 
+Headline told_headline(const Bench& bench, const PageState& state) {
+  const bool is_sewing = state.stage == Stage::sew && !state.sew.view.kinds.empty();
+  if (is_sewing && !is_whole_hanging(bench.place())) return state.sew.view.headline;
+  return headline(bench.now(), bench.before(), bench.place());
+}
+
 void headline_words(Page& page, Spot base, float limit, bool with_why) {
-  Headline line = headline(page.bench.now(), page.bench.before(), page.bench.place());
+  Headline line = told_headline(page.bench, page.state);
   const Brush& brush = page.brush;
   const std::string whole = plain_words(line);
   fit(brush, std::min(limit, page.layout.middle.right) - base.x, &line);

@@ -15,6 +15,7 @@
 #include "web/model/printing.h"
 #include "web/panels/print_state.h"
 #include "web/panels/pull_handle.h"
+#include "web/panels/sew_state.h"
 #include "web/panels/what_follows.h"
 #include "web/scene/scene.h"
 #include "web/widgets/brush.h"
@@ -74,6 +75,7 @@ struct PageState {
   std::size_t first_guide = 0;   ///< first line shown of the list of guides
   PaperChoice paper;
   PrintStage printing;
+  SewStage sew;
   std::vector<std::function<void()>> acts;  ///< done after the frame, never while drawing
 };
 
@@ -111,6 +113,7 @@ void sleeve_panel(Page& page);
 void section_panel(Page& page);
 void backed_panel(Page& page);
 void print_panel(Page& page);
+void sew_panel(Page& page);
 void later_stage_panel(Page& page);
 void empty_panel(Page& page);
 void hanging_panel(Page& page);
@@ -130,6 +133,9 @@ float place_line(Page& page, Spot base, float limit);
 /// Between which sleeves the sleeve on the bench lies, shortened where it would go beyond `limit`;
 /// false where it has no neighbour, or there is no room.
 bool neighbours_line(Page& page, Spot base, float limit);
+
+/// The headline of the stage that is open.
+Headline told_headline(const Bench& bench, const PageState& state);
 
 /// The headline sentence on a base line, shortened where it would go beyond `limit`, and why on the
 /// next line where `with_why`.

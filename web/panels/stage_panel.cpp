@@ -23,6 +23,11 @@ std::string print_state(const Page& page) {
   return printer_is_proved(page.state.paper) ? "done" : "1 open";
 }
 
+std::string sew_state(const Page& page) {
+  const int open = trials_open(page.bench.now());
+  return open == 0 ? "done" : std::to_string(open) + " open";
+}
+
 }  // namespace
 
 void stage_panel(Page& page) {
@@ -30,6 +35,7 @@ void stage_panel(Page& page) {
   look.open = page.state.stage;
   look.states.fill("not begun");
   look.states[static_cast<std::size_t>(Stage::make)] = make_state(page);
+  look.states[static_cast<std::size_t>(Stage::sew)] = sew_state(page);
   look.states[static_cast<std::size_t>(Stage::print)] = print_state(page);
   look.job_name = page.bench.now().job.name;
   StagePress pressed = stage_row(page.brush, page.hand, page.layout.width, look);

@@ -1,5 +1,6 @@
 #include "web/panels/what_follows.h"
 
+#include <algorithm>
 #include <string_view>
 #include <utility>
 
@@ -16,7 +17,13 @@ constexpr std::string_view kFinding = "finding.";
 void list_findings(const Bench& bench, PageState& state) {
   FoundList& found = state.found;
   const Solved& now = bench.now();
-  const auto order = nearest_first(now, last_change(now, bench.before(), bench.place()));
+  auto order = nearest_first(now, last_change(now, bench.before(), bench.place()));
+  found.is_for_sewing = state.stage == Stage::sew;
+  if (found.is_for_sewing) {
+    std::stable_partition(order.begin(), order.end(), [&now](std::size_t index) {
+      return is_about_sewing(now.results.findings[index]);
+    });
+  }
   found.listed.clear();
   for (const std::size_t index : order) {
     ListedFinding one;
@@ -60,7 +67,8 @@ void note_open(const Solved& now, PageState& state) {
 
 void ask_what_follows(const Bench& bench, PageState& state) {
   if (!bench.has_job()) return;
-  if (state.found.turn != bench.turn()) {
+  const bool is_sewing = state.stage == Stage::sew;
+  if (state.found.turn != bench.turn() || state.found.is_for_sewing != is_sewing) {
     list_findings(bench, state);
     follow_open(bench.now(), state);
   }
@@ -68,8 +76,12 @@ void ask_what_follows(const Bench& bench, PageState& state) {
   const bool is_line = state.open_sum.compare(0, kSlip.size(), kSlip) == 0;
   const std::string opened = is_line ? state.open_sum.substr(kSlip.size()) : std::string();
   Followed& followed = state.followed;
-  if (followed.turn == bench.turn() && followed.opened == opened) return;
-  followed.lines = follow_lines(bench.now(), bench.before(), bench.place(), opened);
+  const std::string stage = is_sewing ? "sew " + state.sew.kind : std::string();
+  const bool is_same = followed.opened == opened && followed.stage == stage;
+  if (followed.turn == bench.turn() && is_same) return;
+  followed.lines = is_sewing ? sew_lines(bench.now(), bench.before(), bench.place(), state.sew.kind)
+                             : follow_lines(bench.now(), bench.before(), bench.place(), opened);
+  followed.stage = stage;
   followed.opened = opened;
   followed.turn = bench.turn();
 }

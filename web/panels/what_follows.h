@@ -23,6 +23,7 @@ struct ListedFinding {
 /// The findings nearest first, worked out for the bench at `turn`.
 struct FoundList {
   std::int64_t turn = -1;
+  bool is_for_sewing = false;  ///< those about sewing before all others
   std::vector<ListedFinding> listed;
   std::size_t first = 0;  ///< first one shown, where not all have room
   std::string open;       ///< code and place of the one whose sum is open
@@ -32,6 +33,7 @@ struct FoundList {
 struct Followed {
   std::int64_t turn = -1;
   std::string opened;
+  std::string stage;  ///< what they are about: empty on Make, else the kind of row that is sewn
   std::vector<FollowLine> lines;
   bool is_unfolded = false;  ///< lines that give way are shown as well
 };
