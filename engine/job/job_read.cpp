@@ -70,7 +70,9 @@ Job read_job(ObjectReader& reader, Fault* fault) {
   int from = 0;
   reader.need_word("spacing_from", words::kSpacingFrom, &from);
   job.spacing_is_clear_gap = from == 1;
-  reader.may_count("needle_size", {20, 400}, &job.needle_size);
+  reader.may_count("needle_size", {20, 400}, &job.needle_size,
+                   "a whole number, the blade in hundredths of a millimetre (135x17 names a needle "
+                   "system, not a size)");
   reader.may_count("thread_tex", {1, 2'000}, &job.thread_tex);
   reader.may_length("tails_mm", {0, 10'000'000}, &job.tails_um);
   reader.may_length("slip_distance_mm", {0, 1'000'000}, &job.slip_distance_um);

@@ -1,5 +1,6 @@
 #include "engine/job/materials_json.h"
 
+#include "engine/base/number_text.h"
 #include "engine/job/job_words.h"
 #include "engine/job/object_writer.h"
 #include "engine/job/rows_read.h"
@@ -22,10 +23,17 @@ std::vector<std::string_view> choices_of(const FieldRow& row) {
   }
 }
 
+/// "; usual are 0.8 to 2.3 (plastics handbooks)": of a field that has a usual range.
+std::string usual_text(const FieldRow& row) {
+  if (row.usual_most == 0) return {};
+  return "; usual are " + exact_mm_text(row.usual_least) + " to " + exact_mm_text(row.usual_most) +
+         " (" + std::string(row.usual_source) + ")";
+}
+
 EnteredValue read_value(ObjectReader& item, const FieldRow& row) {
   EnteredValue value;
   if (row.holds == Holds::number) {
-    item.need_number(row.key, {row.least, row.most}, &value.thousandths);
+    item.need_number(row.key, {row.least, row.most}, &value.thousandths, usual_text(row));
   } else if (row.holds == Holds::words) {
     item.need_text(row.key, &value.words);
   } else {

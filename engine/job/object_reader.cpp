@@ -98,7 +98,7 @@ void ObjectReader::need_text(std::string_view key, std::string* value) {
 }
 
 bool ObjectReader::length_of(const JsonNode& node, std::string_view key, Bounds bounds, Um* value,
-                             std::string_view needed) {
+                             std::string_view needed, std::string_view usual) {
   if (node.kind != JsonNode::Kind::number) {
     refuse(ProblemCode::job_damaged, key, kind_text(node), std::string(needed));
     return false;
@@ -107,7 +107,7 @@ bool ObjectReader::length_of(const JsonNode& node, std::string_view key, Bounds 
   if (!um || *um < bounds.least || *um > bounds.most) {
     const bool too_fine = !um && um.problem().code == ProblemCode::length_too_fine;
     refuse(ProblemCode::job_out_of_range, key, kind_text(node),
-           bounds_text(bounds) + (too_fine ? ", in steps of 0.001" : ""));
+           bounds_text(bounds) + (too_fine ? ", in steps of 0.001" : "") + std::string(usual));
     return false;
   }
   *value = *um;
@@ -158,13 +158,15 @@ void ObjectReader::may_pair(std::string_view key, Bounds bounds,
   *value = read;
 }
 
-void ObjectReader::need_number(std::string_view key, Bounds thousandths, std::int64_t* value) {
+void ObjectReader::need_number(std::string_view key, Bounds thousandths, std::int64_t* value,
+                               std::string_view usual) {
   const JsonNode* member = take(key, true, JsonNode::Kind::number, "a number");
-  if (member != nullptr) length_of(*member, key, thousandths, value, "a number");
+  if (member != nullptr) length_of(*member, key, thousandths, value, "a number", usual);
 }
 
-void ObjectReader::need_count(std::string_view key, Bounds bounds, int* value) {
-  const JsonNode* member = take(key, true, JsonNode::Kind::number, "a whole number");
+void ObjectReader::need_count(std::string_view key, Bounds bounds, int* value,
+                              std::string_view kind) {
+  const JsonNode* member = take(key, true, JsonNode::Kind::number, kind);
   if (member == nullptr) return;
   const Result<std::int64_t> thousandths = read_decimal_mm(member->words);
   const bool whole = thousandths && *thousandths % 1'000 == 0;
@@ -176,8 +178,9 @@ void ObjectReader::need_count(std::string_view key, Bounds bounds, int* value) {
   *value = static_cast<int>(*thousandths / 1'000);
 }
 
-void ObjectReader::may_count(std::string_view key, Bounds bounds, int* value) {
-  if (has(key)) need_count(key, bounds, value);
+void ObjectReader::may_count(std::string_view key, Bounds bounds, int* value,
+                             std::string_view kind) {
+  if (has(key)) need_count(key, bounds, value, kind);
 }
 
 void ObjectReader::need_lengths(std::string_view key, Bounds bounds, std::vector<Um>* value) {

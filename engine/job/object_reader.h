@@ -35,9 +35,12 @@ class ObjectReader {
   void need_text(std::string_view key, std::string* value);
   void need_length(std::string_view key, Bounds bounds, Um* value);
   void need_pair(std::string_view key, Bounds bounds, std::array<Um, 2>* value);
-  /// A number that is no length, in thousandths.
-  void need_number(std::string_view key, Bounds thousandths, std::int64_t* value);
-  void need_count(std::string_view key, Bounds bounds, int* value);
+  /// A number that is no length, in thousandths. One out of range is told `usual` as well.
+  void need_number(std::string_view key, Bounds thousandths, std::int64_t* value,
+                   std::string_view usual = {});
+  /// What is no number is told `kind`.
+  void need_count(std::string_view key, Bounds bounds, int* value,
+                  std::string_view kind = "a whole number");
   void need_lengths(std::string_view key, Bounds bounds, std::vector<Um>* value);
   /// One of the words; `value` gets its index.
   void need_word(std::string_view key, const std::vector<std::string_view>& words, int* value);
@@ -46,7 +49,8 @@ class ObjectReader {
   void may_length(std::string_view key, Bounds bounds, std::optional<Um>* value);
   void may_length(std::string_view key, Bounds bounds, Um* value);
   void may_pair(std::string_view key, Bounds bounds, std::optional<std::array<Um, 2>>* value);
-  void may_count(std::string_view key, Bounds bounds, int* value);
+  void may_count(std::string_view key, Bounds bounds, int* value,
+                 std::string_view kind = "a whole number");
   void may_word(std::string_view key, const std::vector<std::string_view>& words,
                 std::optional<int>* value);
   void may_text(std::string_view key, std::string* value);
@@ -74,7 +78,7 @@ class ObjectReader {
   const JsonNode* take(std::string_view key, bool needed, JsonNode::Kind kind,
                        std::string_view kind_words);
   bool length_of(const JsonNode& node, std::string_view key, Bounds bounds, Um* value,
-                 std::string_view needed = "a number of millimetres");
+                 std::string_view needed = "a number of millimetres", std::string_view usual = {});
   bool pair_of(const JsonNode& node, std::string_view key, Bounds bounds, std::array<Um, 2>* value);
 
   const JsonNode& node_;

@@ -144,6 +144,46 @@ def findings():
                 text_of(job_with(marsh(), ("bays", 0, "holds"), "P1")), '"code_used_twice"')
 
 
+def materials():
+    """Materials that cannot be, each refused with the range that can, and what is beside it."""
+    table = [
+        ("leaf", "density_g_cm3", ("0", "-1.27", "25.001"), ("0.001", "1.27", "25"),
+         "0.001 to 25; usual are 0.8 to 2.3 (plastics handbooks"),
+        ("leaf", "poisson", ("0.5", "0.75", "-0.1"), ("0", "0.38", "0.499"),
+         "0 to 0.499; usual are 0.3 to 0.45 (supplier sheets"),
+        ("leaf", "modulus_mpa", ("0", "-2100"), ("0.001", "2100"), "0.001 to"),
+        ("backing", "density_g_cm3", ("0",), ("1.27",), "0.001 to 25"),
+        ("backing", "poisson", ("0.5",), ("0.499",), "0 to 0.499"),
+        ("sleeve_cloth", "thickness_mm", ("0", "20.001"), ("0.001", "20"), "0.001 to 20"),
+        ("panel_cloth", "thickness_mm", ("25",), ("0.9",), "0.001 to 20"),
+        ("film", "thickness_mm", ("0", "1.001"), ("0.06", "1"), "0.001 to 1"),
+        ("thread", "density_g_cm3", ("0",), ("1.38",), "0.001 to 25"),
+        # A packing over 1 is a thread thinner than its solid fibre.
+        ("thread", "packing", ("0", "1.001", "1.67"), ("0.6", "1"), "0.001 to 1"),
+        ("thread", "weighed_tex", ("0", "2000.001"), ("135", "2000"), "1 to 2000"),
+        ("bobbin", "kept_back_percent", ("-1", "90.001", "100"), ("0", "90"), "0 to 90"),
+        ("bobbin", "thread_m", ("0", "-25"), ("0.1", "25"), "0.1 to"),
+    ]
+    for item, key, bad, good, needed in table:
+        for text in bad:
+            job = {**marsh(), "materials": {item: {key: Raw(text)}}}
+            yield refused(f"{item} {key} is {text}", needed, text_of(job))
+        for text in good:
+            job = {**marsh(), "materials": {item: {key: Raw(text)}}}
+            yield opens(f"{item} {key} is {text}", text_of(job))
+    for size in ("0", "19", "401", "900", "-140"):
+        yield refused(f"needle {size}", "20 to 400", text_of({**marsh(), "needle_size": Raw(size)}))
+    for size in ('"135x17"', '"140"', "140.5"):
+        yield refused(f"needle {size}", "20 to 400" if size == "140.5" else "names a needle system",
+                      text_of({**marsh(), "needle_size": Raw(size)}))
+    for size in ("20", "140", "400"):
+        yield opens(f"needle {size}", text_of({**marsh(), "needle_size": Raw(size)}))
+    odd = {**marsh(), "materials": {"leaf": {"density_g_cm3": 3}}}
+    yield opens("sheet as dense as glass", text_of(odd), "0.8 to 2.3 g/cm³ is usual")
+    thick = job_with(marsh(), ("panels", 0, "backing_thickness_mm"), 25)
+    yield opens("a backing of 25", text_of(thick), "0.1 to 20 is usual")
+
+
 def newer():
     job = job_with(marsh(), ("version",), 2)
     yield refused("version 2 with a make we do not know", "version 2",
@@ -152,4 +192,4 @@ def newer():
 
 def makers():
     return (words(), lengths(), needed_of_a_make(), sleeves_too_narrow(), missing(), findings(),
-            newer())
+            materials(), newer())
