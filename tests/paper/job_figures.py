@@ -16,7 +16,7 @@ import math
 from fractions import Fraction
 
 from as_saved import checksum
-from job_rows import clear_gap_um
+from job_rows import as_sewn, clear_gap_um
 from job_sewing import sewing
 from pages import PagePlan, lines_of
 from rows import Piece, um
@@ -147,7 +147,7 @@ def side_seams(job):
     ways = {}
     for way in ("separate", "shared"):
         pieces = [section_piece({**section, "side_seams": way}, clear_gap_um(job))
-                  for section in job.get("sections", [])]
+                  for section in as_sewn(job).get("sections", [])]
         counts = _counts(pieces)
         ways[way] = {"rows": counts["side_rows"] + counts["lap_rows"],
                      "stitch_holes": counts["stitch_holes"], "row_m": counts["row_m"]}

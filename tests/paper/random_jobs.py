@@ -5,7 +5,8 @@ rows, sleeves that differ from their section, exact rows with each kind of left-
 sections of one, pieces narrower than a page, names in several alphabets, members we do not know;
 two jobs in three also for folded and round sleeves, flanges too narrow for their rows, shared side
 seams, missing sleeves, rows that stop short of the hinge row, gaps in the numbers, bays that hold
-what is not there, the job's own wire and foot, and a bobbin typed or measured.
+what is not there, the job's own wire and foot, a bobbin typed or measured, and trial seams, one of
+them chosen.
 """
 
 import random
@@ -185,6 +186,24 @@ def _bobbin(draw):
                        "width_mm": draw.length(6, 14)}}
 
 
+def _trials(draw, sections, panels):
+    """A trial that no one chose, and a chosen one of a stitch that some rows were asked to have."""
+    rows = [("side_rows", section["side_rows"]["stitch"]) for section in sections]
+    rows += [("lap_rows", section["lap_rows"]["stitch"])
+             for section in sections if "lap_rows" in section]
+    rows += [("panel_rows", panel) for panel in panels]
+    of, holder = draw.choice(rows)
+    chosen = {"needle_size": 140, "thread_tex": draw.choice([135, 150]),
+              "stitch_mm": holder["stitch_mm"]}
+    if draw.chance(60):
+        chosen = {"of": of, **chosen}
+    if draw.chance(80):
+        chosen["ten_stitches_mm"] = draw.length(40, 90)
+    chosen["chosen"] = True
+    other = {"needle_size": 120, "thread_tex": 135, "stitch_mm": 5, "ten_stitches_mm": 49}
+    return [other, chosen]
+
+
 def random_job(seed):
     """One valid job, as an ordered dict ready for job_text; empty lists are left out."""
     draw = Draw(seed)
@@ -204,6 +223,8 @@ def random_job(seed):
         made.update(_wire_and_foot(draw))
         if draw.chance(40):
             made["materials"] = _bobbin(draw)
+        if draw.chance(50):
+            made["trials"] = _trials(draw, sections, panels)
     if draw.chance(20):
         made["remark"] = {"by": "Ἀθῆναι", "values": [1, Decimal("2.50"), None, True, {}, []]}
     return made
