@@ -1,4 +1,7 @@
 #include "engine/base/number_text.h"
+#include "engine/checks/sewing_rules.h"
+#include "engine/solve/row_sewing.h"
+#include "engine/solve/sewing.h"
 #include "engine/solve/solve.h"
 #include "engine/solve/sums.h"
 #include "tests/support/jobs.h"
@@ -67,6 +70,46 @@ struct Looked {
   }
 };
 
+void look_at_stitches(const job::Job& job, const Results& results, const Row& row, Looked* looked) {
+  const std::string& code = row.code;
+  const RowSewing sewing = row_sewing_of(job, results, row);
+  looked->at(code + " thread", thread_sum(job, results, row),
+             metres_text(thread_of(job, results, row).each_um(), 2));
+  looked->at(code + " sheet left", sheet_left_sum(job, row),
+             checks::percent_text(sewing.sheet_left_permille));
+  if (sewing.stress) {
+    looked->at(code + " stress across", stress_sum(job, row, true),
+               mm_text(to_um(sewing.stress->across), 2));
+    looked->at(code + " stress along", stress_sum(job, row, false),
+               mm_text(to_um(sewing.stress->along), 2));
+  }
+  if (sewing.shear_out_mn) {
+    looked->at(code + " shear-out", shear_out_sum(job, results, row),
+               mm_text(*sewing.shear_out_mn, 1));
+  }
+  if (sewing.seam_mn_each_mm) {
+    looked->at(code + " seam", seam_strength_sum(job, row), mm_text(*sewing.seam_mn_each_mm, 2));
+  }
+}
+
+/// Thread and bobbins of the job.
+void look_at_thread(const job::Job& job, const Results& results, Looked* looked) {
+  const Sewing sewing = sewing_of(job, results);
+  looked->at("thread", thread_each_sum(job, results), metres_text(sewing.thread_each_um, 2));
+  looked->at("bobbin", bobbin_thread_sum(job), metres_text(sewing.bobbin.thread_um, 2));
+  if (sewing.rows_per_bobbin) {
+    looked->at("rows a bobbin", rows_per_bobbin_sum(job, results),
+               count_text(*sewing.rows_per_bobbin));
+  }
+  for (const RowPlace place : {RowPlace::side, RowPlace::lap, RowPlace::panel}) {
+    looked->at("bobbins", bobbin_fills_sum(job, results, place),
+               count_text(sewing.fills_of(place)));
+  }
+  const auto guess = material::needle_guess(real_tex_thousandths(job));
+  looked->at("needles to try", needle_guess_sum(job),
+             std::to_string(guess.least) + " to " + std::to_string(guess.most));
+}
+
 void look_at_row(const job::Job& job, const Results& results, const Row& row, Looked* looked) {
   const layout::Run& run = row.run;
   const std::string& code = row.code;
@@ -85,6 +128,7 @@ void look_at_row(const job::Job& job, const Results& results, const Row& row, Lo
     looked->at(code + " stack", stack_sum(job, results, row),
                is_known ? mm_text(row.stack_um, 2) : "not known");
   }
+  if (row.kind == RowKind::stitch) look_at_stitches(job, results, row, looked);
   if (run.step_um == 0) return;
   looked->at(code + " left over", left_over_sum(job, results, row), mm_text(run.left_over_um, 2));
   if (run.last_gap_um() == run.left_over_um) {
@@ -178,6 +222,7 @@ Looked look_at(const job::Job& job) {
     }
   }
   look_at_totals(results, &looked);
+  look_at_thread(job, results, &looked);
   return looked;
 }
 
