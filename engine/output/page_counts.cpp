@@ -4,6 +4,7 @@
 #include <limits>
 
 #include "engine/base/number_text.h"
+#include "engine/plan/seam_card.h"
 #include "engine/sheets/full_face.h"
 #include "engine/sheets/row_groups.h"
 #include "engine/sheets/seam_cards.h"
@@ -111,14 +112,16 @@ Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& 
   return sheets::tick_list_pages(job, results, piece, *paper);
 }
 
-Result<CardPages> seam_card_pages(const job::Job& job, const solve::Results& results, int piece,
+Result<CardPages> seam_card_pages(const solve::Results& results, int piece,
                                   const std::string& paper_words) {
   const Result<sheets::Paper> paper = sheets::read_paper(paper_words);
   if (!paper) return paper.problem();
   const Result<sheets::CardCut> cut = sheets::card_cut(*paper);
   if (!cut) return cut.problem();
-  const sheets::SeamCards cards(job, results, piece, *cut, {});
-  return CardPages{cards.cards(), cards.pages()};
+  const std::vector<int> rows =
+      plan::seam_card_rows(results, results.pieces[static_cast<std::size_t>(piece)]);
+  const auto cards = static_cast<std::int64_t>(rows.size());
+  return CardPages{cards, divide_up(cards, cut->cards_a_page())};
 }
 
 }  // namespace pouncemark::output

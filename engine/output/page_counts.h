@@ -63,7 +63,7 @@ struct CardPages {
   std::int64_t cards = 0;
   std::int64_t pages = 0;
 };
-Result<CardPages> seam_card_pages(const job::Job& job, const solve::Results& results, int piece,
+Result<CardPages> seam_card_pages(const solve::Results& results, int piece,
                                   const std::string& paper);
 
 }  // namespace pouncemark::output

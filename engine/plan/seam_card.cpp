@@ -71,16 +71,26 @@ bool hinge_is_right(const Source& source) {
   return false;
 }
 
-std::string heading(const Source& source) {
+/// Which row of its kind in its piece this is, from 1, and of how many.
+struct Numbered {
   std::int64_t number = 0;
   std::int64_t count = 0;
+};
+
+Numbered numbered(const Source& source) {
+  Numbered row;
   for (const int index : seam_card_rows(source.results, source.piece())) {
     if (source.results.rows[static_cast<std::size_t>(index)].place != source.row().place) continue;
-    ++count;
-    if (index <= source.index) ++number;
+    ++row.count;
+    if (index <= source.index) ++row.number;
   }
+  return row;
+}
+
+std::string heading(const Source& source) {
+  const Numbered row = numbered(source);
   const char* kind = source.is_lap() ? "joining row " : source.is_panel() ? "row " : "side row ";
-  return kind + count_text(number) + " of " + count_text(count);
+  return kind + count_text(row.number) + " of " + count_text(row.count);
 }
 
 std::string code(const Source& source) {
@@ -242,17 +252,40 @@ std::string fly_side_words(const Source& source) {
   return "FLY SIDE - DO NOT SEW: " + words + " edge";
 }
 
-/// A sentence up to its first full stop; a figure's point is none.
-std::string first_clause(const std::string& sentence) {
+/// A row of this kind is sewn after this one, in another piece.
+bool goes_on_elsewhere(const Source& source) {
+  const auto& rows = source.results.rows;
+  return std::any_of(rows.begin() + source.index + 1, rows.end(), [&source](const solve::Row& row) {
+    return row.kind == solve::RowKind::stitch && row.place == source.row().place;
+  });
+}
+
+/// A bobbin is changed before a row, never within one.
+std::string bobbin_line(const Source& source, const takeoff::BobbinPlace& place) {
+  std::string line = solve::bobbin_words(place) + ".";
+  line[0] = 'B';
+  if (!place.is_last) return line;
+  const Numbered row = numbered(source);
+  if (row.number < row.count)
+    return line + " New one before row " + count_text(row.number + 1) + ".";
+  return goes_on_elsewhere(source) ? line + " New one before the next." : line;
+}
+
+/// The sentence of a finding up to its first full stop (a figure's point is none), and without how
+/// much is short: what was found and what is needed say it.
+std::string in_short(const solve::Finding& finding) {
+  const std::string& sentence = finding.sentence;
+  const std::string short_by = finding.figure + " short: ";
+  const std::size_t start = sentence.starts_with(short_by) ? short_by.size() : 0;
   const std::size_t end = sentence.find(". ");
-  return end == std::string::npos ? sentence : sentence.substr(0, end + 1);
+  return sentence.substr(start, end == std::string::npos ? end : end + 1 - start);
 }
 
 void add_findings(const Source& source, SeamCard* card, const solve::Finding** first_stop) {
   for (const solve::Finding* finding : findings_at(source.results, source.index)) {
     const bool is_stop = finding->severity == solve::Severity::stop;
     if (is_stop && *first_stop == nullptr) *first_stop = finding;
-    (is_stop ? card->stops : card->warns).push_back(first_clause(finding->sentence));
+    (is_stop ? card->stops : card->warns).push_back(in_short(*finding));
   }
 }
 
@@ -267,7 +300,8 @@ std::vector<int> seam_card_rows(const solve::Results& results, const solve::Piec
   return rows;
 }
 
-SeamCard seam_card(const job::Job& job, const solve::Results& results, int row) {
+SeamCard seam_card(const job::Job& job, const solve::Results& results, const solve::Sewing& sewing,
+                   int row) {
   const Source source{job, results, row};
   SeamCard card;
   card.heading = heading(source);
@@ -284,6 +318,8 @@ SeamCard seam_card(const job::Job& job, const solve::Results& results, int row) 
   const solve::Finding* stop = nullptr;
   add_findings(source, &card, &stop);
   card.band = band(source, card, stop);
+  const takeoff::BobbinPlace& bobbin = sewing.places[static_cast<std::size_t>(row)];
+  if (bobbin.bobbin > 0) card.lines.push_back(bobbin_line(source, bobbin));
   card.lines.push_back(arm_line(source));
   if (source.is_panel()) card.fly_side = fly_side_words(source);
   if (const job::Trial* trial = source.trial()) card.signed_by = trial->signed_by;

@@ -7,6 +7,7 @@
 
 #include "engine/job/job.h"
 #include "engine/solve/results.h"
+#include "engine/solve/sewing.h"
 
 /// Floor 8, plan: what each trade is handed, as words and figures: cards. Knows jobs and results,
 /// no page and no screen.
@@ -44,7 +45,7 @@ struct SeamCard {
   CardRow row;
   std::array<CardCell, 6> cells;
   std::string band;                ///< the one thing to do first
-  std::vector<std::string> lines;  ///< what lies right of the needle
+  std::vector<std::string> lines;  ///< bobbin; what lies right of the needle
   std::string fly_side;            ///< panels: "FLY SIDE - DO NOT SEW: the right edge"
   std::vector<std::string> stops;  ///< findings at this row
   std::vector<std::string> warns;
@@ -58,7 +59,9 @@ struct SeamCard {
 /// each.
 std::vector<int> seam_card_rows(const solve::Results& results, const solve::Piece& piece);
 
-/// The card of one stitch row with at least one hole, by its index in Results::rows.
-SeamCard seam_card(const job::Job& job, const solve::Results& results, int row);
+/// The card of one stitch row with at least one hole, by its index in Results::rows. `sewing` is
+/// solve::sewing_of of the same job: worked out once for all cards.
+SeamCard seam_card(const job::Job& job, const solve::Results& results, const solve::Sewing& sewing,
+                   int row);
 
 }  // namespace pouncemark::plan

@@ -1,6 +1,7 @@
 #include "engine/sheets/card_parts.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 #include "engine/base/number_text.h"
@@ -22,7 +23,9 @@ constexpr Um kCellHighUm = 18'400;
 constexpr Um kBandTopUm = kCellsTopUm + 3 * kCellHighUm + 2'200;
 constexpr Um kBandHighUm = 11'400;
 constexpr Um kLinesTopUm = kBandTopUm + kBandHighUm + 6'200;
-constexpr Um kLinePitchUm = 5'000;
+constexpr Um kLinePitchUm = 5'800;
+constexpr Um kTightPitchUm = 5'000;
+constexpr std::size_t kEasyLines = 5;  ///< at the wider pitch
 constexpr std::size_t kMostLines = 6;
 constexpr Um kBoxesTopUm = 166'600;
 constexpr Um kBoxFootUm = kBoxesTopUm + 10'000;
@@ -109,44 +112,78 @@ struct Line {
   Weight weight = Weight::regular;
 };
 
-void wrap_into(const std::string& words, Weight weight, Um wide_um, std::vector<Line>* lines) {
-  for (std::string& line : wrapped(words, kLabelUm, wide_um)) {
-    lines->push_back({std::move(line), weight});
+/// How the lines under the band are set: the first way that leaves room to spare is taken.
+struct Setting {
+  Um size_um = 0;
+  bool run_together = false;  ///< what is known of the row stands in one paragraph
+};
+constexpr std::array kSettings = {Setting{kLabelUm, false}, Setting{kLabelUm, true},
+                                  Setting{4'100, true}};
+
+/// The lines of a card, and how they are set.
+struct Lines {
+  Setting setting;
+  Um wide_um = 0;
+  std::vector<Line> lines{};
+
+  void wrap(const std::string& words, Weight weight) {
+    for (std::string& line : wrapped(words, setting.size_um, wide_um)) {
+      lines.push_back({std::move(line), weight});
+    }
+  }
+};
+
+void add_known(const plan::SeamCard& card, Lines* lines) {
+  if (!card.fly_side.empty()) lines->wrap(card.fly_side, Weight::bold);
+  std::string together;
+  for (const std::string& words : card.lines) {
+    if (!lines->setting.run_together) lines->wrap(words, Weight::regular);
+    together += (together.empty() ? "" : " ") + words;
+  }
+  if (lines->setting.run_together) lines->wrap(together, Weight::regular);
+}
+
+/// As many findings as there is room for; those that find none are counted on the last line. What
+/// there is to know goes before the last words of names that fill the card.
+void add_findings(const std::vector<std::string>& findings, Lines* to) {
+  std::vector<Line>& lines = to->lines;
+  if (!findings.empty() && lines.size() >= kMostLines) lines.resize(kMostLines - 1);
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    const std::size_t before = lines.size();
+    to->wrap(findings[i], Weight::bold);
+    const std::size_t spare = i + 1 < findings.size() ? 1 : 0;
+    if (lines.size() + spare <= kMostLines) continue;
+    const auto left = static_cast<std::int64_t>(findings.size() - i);
+    lines.resize(before);
+    lines.push_back({"WARN " + counted(left, "more thing", "more things") +
+                         " to know at this row: see the check.",
+                     Weight::bold});
+    return;
   }
 }
 
-/// As many lines as there is room for; findings that find none are counted on the last one.
-std::vector<Line> lines_of(const plan::SeamCard& card, Um wide_um) {
-  std::vector<Line> lines;
-  if (!card.fly_side.empty()) wrap_into(card.fly_side, Weight::bold, wide_um, &lines);
-  for (const std::string& words : card.lines) wrap_into(words, Weight::regular, wide_um, &lines);
+Lines lines_of(const plan::SeamCard& card, Um wide_um) {
   std::vector<std::string> findings;
   for (const std::string& words : card.stops) findings.push_back("STOP " + words);
   for (const std::string& words : card.warns) findings.push_back("WARN " + words);
-  // What there is to know goes before the last words of names that fill the card.
-  if (!findings.empty() && lines.size() >= kMostLines) lines.resize(kMostLines - 1);
-  for (std::size_t i = 0; i < findings.size(); ++i) {
-    std::vector<Line> more;
-    wrap_into(findings[i], Weight::bold, wide_um, &more);
-    const std::size_t spare = i + 1 < findings.size() ? 1 : 0;
-    if (lines.size() + more.size() + spare > kMostLines) {
-      const auto left = static_cast<std::int64_t>(findings.size() - i);
-      lines.push_back({"WARN " + counted(left, "more thing", "more things") +
-                           " to know at this row: see the check.",
-                       Weight::bold});
-      break;
-    }
-    lines.insert(lines.end(), more.begin(), more.end());
+  Lines lines;
+  for (const Setting& setting : kSettings) {
+    lines = Lines{setting, wide_um};
+    add_known(card, &lines);
+    add_findings(findings, &lines);
+    if (lines.lines.size() <= kEasyLines) break;
   }
   return lines;
 }
 
 void add_lines(const plan::SeamCard& card, const CardRoom& room, Drawing* picture) {
+  const Lines lines = lines_of(card, room.wide_um);
+  const Um pitch = lines.lines.size() > kEasyLines ? kTightPitchUm : kLinePitchUm;
   Um base = kLinesTopUm;
-  for (const Line& line : lines_of(card, room.wide_um)) {
-    add_fitted(room.at(0, base), line.words, {kLabelUm, kLeastUm, line.weight}, room.wide_um,
-               picture);
-    base += kLinePitchUm;
+  for (const Line& line : lines.lines) {
+    add_fitted(room.at(0, base), line.words, {lines.setting.size_um, kLeastUm, line.weight},
+               room.wide_um, picture);
+    base += pitch;
   }
 }
 

@@ -65,6 +65,7 @@ SeamCards::SeamCards(const job::Job& job, const solve::Results& results, int pie
                      const CardCut& cut, std::string checksum)
     : job_(job),
       results_(results),
+      sewing_(solve::sewing_of(job, results)),
       cut_(cut),
       checksum_(std::move(checksum)),
       rows_(plan::seam_card_rows(results, results.pieces[static_cast<std::size_t>(piece)])) {}
@@ -82,7 +83,8 @@ drawing::Drawing SeamCards::page(std::int64_t index) const {
     const std::int64_t down = (i - first) / cut_.across;
     const Spot corner{kBorderUm + across * (cut_.card_wide_um + kGapUm),
                       cut_.page.length_um - kBorderUm - down * (kCardHighUm + kGapUm)};
-    const plan::SeamCard card = plan::seam_card(job_, results_, rows_[static_cast<std::size_t>(i)]);
+    const plan::SeamCard card =
+        plan::seam_card(job_, results_, sewing_, rows_[static_cast<std::size_t>(i)]);
     add_seam_card(card, checksum_, {corner, cut_.card_wide_um}, &picture);
   }
   return picture;

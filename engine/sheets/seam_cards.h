@@ -9,6 +9,7 @@
 #include "engine/job/job.h"
 #include "engine/sheets/paper.h"
 #include "engine/solve/results.h"
+#include "engine/solve/sewing.h"
 
 namespace pouncemark::sheets {
 
@@ -43,6 +44,7 @@ class SeamCards {
  private:
   const job::Job& job_;
   const solve::Results& results_;
+  solve::Sewing sewing_;
   CardCut cut_;
   std::string checksum_;
   std::vector<int> rows_;

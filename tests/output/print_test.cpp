@@ -178,15 +178,15 @@ TEST_CASE("seam cards and the pages they take are counted without drawing them")
   for (const char* paper : {"A4", "Tabloid", "148x210"}) {
     const auto files = printed(job, order(Guide::seam_card, paper));
     for (std::size_t i = 0; i < results.pieces.size(); ++i) {
-      const auto pages = seam_card_pages(job, results, static_cast<int>(i), paper);
+      const auto pages = seam_card_pages(results, static_cast<int>(i), paper);
       CHECK(pages->pages == pages_in((*files)[i].bytes));
       cards += pages->cards;
     }
   }
   const solve::Totals& totals = results.totals;
   CHECK(cards == 3 * (totals.side_rows + totals.lap_rows + totals.panel_rows));
-  CHECK(seam_card_pages(job, results, 0, "B4").problem().code == paper_unknown);
-  CHECK(seam_card_pages(job, results, 0, "100x140").problem().code == paper_too_small);
+  CHECK(seam_card_pages(results, 0, "B4").problem().code == paper_unknown);
+  CHECK(seam_card_pages(results, 0, "100x140").problem().code == paper_too_small);
 }
 
 TEST_CASE("the sheets a full-face guide takes are told without drawing it, on any printer") {

@@ -110,6 +110,21 @@ def objections(pdf, wanted, job, figures):
     return found
 
 
+def bobbin_objections(files, figures):
+    """Every bobbin has one last row; a row that no bobbin lasts says so instead."""
+    fills = figures["totals"]["bobbin_fills"]
+    cards = [card for pdf in files for card in cards_on(runs_of(pdf))]
+    found = []
+    for kind, row_kind in (("side", "side_rows"), ("joining", "lap_rows"), (None, "panel_rows")):
+        lines = [card.lines for card in cards if card.kind == kind]
+        if any("unjoined" in line for line in lines):
+            continue
+        ends = sum("last row." in line or "its only row." in line for line in lines)
+        if ends != fills[row_kind]:
+            found.append(f"{ends} bobbins end in {row_kind}, not {fills[row_kind]}")
+    return found
+
+
 def printed(program, job_file, paper, folder):
     """The files of cards, in the order they were printed."""
     done = run(program, "print", job_file, "--guide", "seam-card", "--paper", paper, "--out",
@@ -133,6 +148,7 @@ def check_job(tally, program, job_file, paper, folder):
         if pages != right:
             found.append(f"{pdf.name}: {pages} pages, not {right}")
         good.append((pdf, wanted, job, figures))
+    found += bobbin_objections(files, figures)
     cards = sum(map(len, pieces))
     tally.note(cards and not found, f"{job_file.name}, {paper}: {cards} cards; "
                                     f"{'; '.join(found[:4]) or 'all as worked out again'}")

@@ -18,7 +18,8 @@ SeamCard card_of(const job::Job& job, const std::string& row_code) {
   for (std::size_t i = 0; i < results.rows.size(); ++i) {
     const solve::Row& row = results.rows[i];
     const bool is_it = row.code == row_code && row.kind == solve::RowKind::stitch;
-    if (is_it) return plan::seam_card(job, results, static_cast<int>(i));
+    if (is_it)
+      return plan::seam_card(job, results, solve::sewing_of(job, results), static_cast<int>(i));
   }
   FAIL("no stitch row is called " << row_code);
   return {};
@@ -75,7 +76,7 @@ TEST_CASE(
                                  "running total, 2-01 to 2-07: 532, likely ±3",
                                  "tail at each end: 120, no reverse"});
   // source: sleeve 2-08 is 72 wide and half the lap is 9.
-  CHECK(card.lines.front() == "Right of the needle 63.");
+  CHECK(card.lines.back() == "Right of the needle 63.");
   CHECK(card.staples == 43);
   CHECK_FALSE(card.staples_stay);
   CHECK(card.fly_side == "");
@@ -98,7 +99,7 @@ TEST_CASE("a side row stands in from its own edge of its own sleeve") {
   CHECK(left.row.edge_is_up);
   CHECK(cells_of(left)[3] == "in from the edge: 16, left edge");
   CHECK(cells_of(left)[4] == "stack: 1.1, mm, typed");
-  CHECK(left.lines.front() == "Right of the needle 16.");
+  CHECK(left.lines.back() == "Right of the needle 16.");
   CHECK(left.staples_stay);
   CHECK(left.band == "PEEL THE FILM: A STRIP OF 40, BOTH FACES");
   const SeamCard right = card_of(job, "1-05 right");
@@ -173,8 +174,7 @@ TEST_CASE("a card tells the findings of its own row and no other's") {
   job::Job job = tests::demo_job("marsh-lights");
   const SeamCard lap = card_of(job, "1-03+04");
   REQUIRE(lap.warns.size() == 1);
-  CHECK(lap.warns[0] ==
-        "2.2 short: the row stands 9.0 from the edge and 8 needle blades are 11.2.");
+  CHECK(lap.warns[0] == "the row stands 9.0 from the edge and 8 needle blades are 11.2.");
   CHECK(card_of(job, "1-03 left").warns.empty());
   CHECK(card_of(job, "P1 hinge").warns.empty());
   job.sections[0].missing = {"1-05"};
@@ -197,6 +197,26 @@ TEST_CASE("a chosen trial brings the stitch as it was measured, and who agreed")
   CHECK(card_of(job, "2-07+08").signed_by == "");
 }
 
+TEST_CASE("a bobbin is changed before a row: the card of the row before says so") {
+  const job::Job job = tests::demo_job("harbour-ledger");
+  // source: 25 m less a tenth is 22.5 m, and a row takes 2.256 + 0.376 + 0.3 = 2.932 m: seven rows.
+  // Section 1 has twelve joining rows: the ninth of section 2 is the 21st, the last of bobbin 3.
+  CHECK(card_of(job, "2-09+10").lines.front() ==
+        "Bobbin 3, its 7th and last row. New one before row 10.");
+  CHECK(card_of(job, "2-10+11").lines.front() == "Bobbin 4, its 1st row.");
+  CHECK(card_of(job, "2-07+08").lines.front() == "Bobbin 3, its 5th row.");
+  // The 86th and last of all joining rows, and the 35th, which ends bobbin 5 within section 3.
+  CHECK(card_of(job, "6-12+13").lines.front() == "Bobbin 13, its 2nd and last row.");
+  CHECK(card_of(job, "3-07+08").lines.front() ==
+        "Bobbin 5, its 7th and last row. New one before row 8.");
+  // The last side row of section 2 is the 60th; of section 4 the 128th; a bobbin's 7th is the last
+  // of section 3 where 13 + 17 + 12 = 42 sleeves have 84 side rows.
+  job::Job shorter = job;
+  shorter.sections[2].count = 12;
+  CHECK(card_of(shorter, "3-12 right").lines.front() ==
+        "Bobbin 12, its 7th and last row. New one before the next.");
+}
+
 TEST_CASE("machine, needle and thread are named as far as they were entered") {
   job::Job job = tests::demo_job("harbour-ledger");
   enter(job, material::Field::machine_throat, 300'000);
@@ -204,7 +224,7 @@ TEST_CASE("machine, needle and thread are named as far as they were entered") {
   enter(job, material::Field::needle_point, 1);
   enter(job, material::Field::thread_label, 0, "lot 7");
   const SeamCard card = card_of(job, "2-07+08");
-  CHECK(card.lines.front() == "Right of the needle 63; your arm takes 300.");
+  CHECK(card.lines.back() == "Right of the needle 63; your arm takes 300.");
   CHECK(cells_of(card)[1] == "needle size: 140, our own, cutting along");
   CHECK(cells_of(card)[2] == "thread, both: tex 135, lot 7");
 }

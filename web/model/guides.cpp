@@ -59,7 +59,7 @@ GuideLine tick_list_line(const Solved& solved, const PaperChoice& choice, int in
 /// Cards are cut out and read: bars out by any amount refuse none.
 GuideLine seam_card_line(const Solved& solved, const PaperChoice& choice, int index) {
   const solve::Piece& piece = solved.results.pieces[static_cast<std::size_t>(index)];
-  const auto pages = output::seam_card_pages(solved.job, solved.results, index, choice.paper.name);
+  const auto pages = output::seam_card_pages(solved.results, index, choice.paper.name);
   GuideLine line;
   line.kind = GuideKind::seam_card;
   line.piece = index;
