@@ -321,6 +321,7 @@ SeamCard seam_card(const job::Job& job, const solve::Results& results, const sol
   const takeoff::BobbinPlace& bobbin = sewing.places[static_cast<std::size_t>(row)];
   if (bobbin.bobbin > 0) card.lines.push_back(bobbin_line(source, bobbin));
   card.lines.push_back(arm_line(source));
+  if (source.row().first_is_shared) card.lines.push_back("Begin in the hinge row's corner hole.");
   if (source.is_panel()) card.fly_side = fly_side_words(source);
   if (const job::Trial* trial = source.trial()) card.signed_by = trial->signed_by;
   return card;

@@ -45,7 +45,7 @@ struct SeamCard {
   CardRow row;
   std::array<CardCell, 6> cells;
   std::string band;                ///< the one thing to do first
-  std::vector<std::string> lines;  ///< bobbin; what lies right of the needle
+  std::vector<std::string> lines;  ///< bobbin, right of the needle, a corner hole
   std::string fly_side;            ///< panels: "FLY SIDE - DO NOT SEW: the right edge"
   std::vector<std::string> stops;  ///< findings at this row
   std::vector<std::string> warns;

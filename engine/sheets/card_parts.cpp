@@ -126,8 +126,12 @@ struct Lines {
   Um wide_um = 0;
   std::vector<Line> lines{};
 
+  /// Words that a tenth smaller take a line less are set so: no figure stands alone on a line.
   void wrap(const std::string& words, Weight weight) {
-    for (std::string& line : wrapped(words, setting.size_um, wide_um)) {
+    const Um smaller = std::max(kLeastUm, setting.size_um * 9 / 10);
+    std::vector<std::string> plain = wrapped(words, setting.size_um, wide_um);
+    std::vector<std::string> tight = wrapped(words, smaller, wide_um);
+    for (std::string& line : tight.size() < plain.size() ? tight : plain) {
       lines.push_back({std::move(line), weight});
     }
   }

@@ -134,6 +134,8 @@ TEST_CASE("every card of a panel names the edge that stays unsewn") {
     CHECK(card.row.ends_at_fly == (card.row.to == "FLY SIDE"));
     CHECK(card.fly_side == one.fly_side);
     CHECK(card.staples == 0);
+    const bool meets_the_hinge_row = card.lines.back() == "Begin in the hinge row's corner hole.";
+    CHECK(meets_the_hinge_row == card.row.ends_at_fly);
     ++ran;
   }
   CHECK(ran == 6);
