@@ -85,6 +85,13 @@ Finding film_under_row();
 /// Caution 15, warn: staples that stay and are not stainless.
 Finding staple_may_rust();
 
+/// Warn: the stack cannot be worked out, because `missing` ("the thickness of the backing") was not
+/// entered.
+Finding stack_not_known(const std::string& missing);
+
+/// Warn: a row that runs just along the edge of a ply, with so much on either side.
+Finding row_along_a_ply(Um left_um, Um right_um);
+
 /// "64.9 %": thousandths as a percentage.
 std::string percent_text(std::int64_t permille);
 

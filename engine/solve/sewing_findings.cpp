@@ -31,6 +31,14 @@ struct Kind {
   Um usable_um = 0;
 };
 
+/// The first place where a row runs along the edge of a ply.
+std::optional<Finding> along_a_ply(const Stack& stack) {
+  for (const StackStep& step : stack.steps) {
+    if (step.along_an_edge) return checks::row_along_a_ply(step.left_um, step.right_um);
+  }
+  return std::nullopt;
+}
+
 /// All that the rules have to say about one row.
 std::vector<Finding> said_of(const Kind& kind, const Row& row) {
   std::vector<Finding> said;
@@ -42,12 +50,18 @@ std::vector<Finding> said_of(const Kind& kind, const Row& row) {
     keep(checks::stitch_not_as_approved(row.asked_um, kind.trial->stitch_um));
   }
   keep(checks::bobbin_too_short(thread_of(kind.job, kind.alone, row).each_um(), kind.usable_um));
+  if (row.stack_is_typed) {
+    if (kind.lift_um) keep(checks::foot_lift(*kind.lift_um, row.stack_um, 0));
+    return said;
+  }
+  const Stack stack = stack_of(kind.job, kind.alone, row);
+  if (!stack.is_known) {
+    said.push_back(checks::stack_not_known(stack.missing));
+    return said;
+  }
+  keep(along_a_ply(stack));
   if (kind.lift_um) {
-    Um step = 0;
-    if (!row.stack_is_typed) {
-      const Stack stack = stack_of(kind.job, kind.alone, row);
-      step = std::max(stack.rise_um, stack.fall_um);
-    }
+    const Um step = std::max(stack.rise_um, stack.fall_um);
     keep(checks::foot_lift(*kind.lift_um, row.stack_um, step));
   }
   return said;

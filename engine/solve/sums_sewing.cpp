@@ -23,6 +23,11 @@ std::string told_value(const job::Job& job, Field field, Sum* sum) {
   return told(exact_mm_text(value.thousandths), value.is_assumed());
 }
 
+/// Of stitch rows only; others have their stack typed as nothing.
+bool is_stack_unknown(const Row& row) {
+  return row.kind == RowKind::stitch && !row.stack_is_typed && row.stack_um == 0;
+}
+
 std::vector<std::int64_t> threads_of(const job::Job& job, const Results& results) {
   std::vector<std::int64_t> each;
   for (const Row& row : results.rows) {
@@ -52,7 +57,9 @@ std::string usable_line(const job::Job& job, const Bobbin& bobbin, Sum* sum) {
 Sum thread_sum(const job::Job& job, const Results& results, const Row& row) {
   const takeoff::ThreadOfRow thread = thread_of(job, results, row);
   Sum sum;
-  sum.rule = "its run, the stack once for each stitch, and tails: each of the two threads";
+  sum.rule = is_stack_unknown(row)
+                 ? "its run and tails: the stack is not known and not in it"
+                 : "its run, the stack once for each stitch, and tails: each of the two threads";
   sum.source = kThreadSource;
   sum.figure = metres_text(thread.each_um(), 2);
   sum.numbers.push_back(plain_mm(thread.run_um) + " + " + count_text(thread.gaps) + " × " +
@@ -68,6 +75,9 @@ Sum thread_each_sum(const job::Job& job, const Results& results) {
   const Um all = total_of(each);
   Sum sum;
   sum.rule = "run, stack once for each stitch, and tails of every row: each of the two threads";
+  if (std::any_of(results.rows.begin(), results.rows.end(), is_stack_unknown)) {
+    sum.rule += "; stacks that are not known are not in it";
+  }
   sum.source = kThreadSource;
   sum.figure = metres_text(all, 2);
   const std::string added = added_up(each, added_mm);

@@ -243,6 +243,17 @@ TEST_CASE("a row that takes just what a bobbin gives passes, a micrometre more d
         "and the row takes 27.70.");
 }
 
+TEST_CASE("a stack that is not known names what is missing, a row along a ply both its sides") {
+  const Finding missing = stack_not_known("the thickness of the cloth in sleeves");
+  CHECK(is_whole(missing, "stack_not_known", Severity::warn));
+  CHECK(missing.sentence.find("the thickness of the cloth in sleeves was not entered") !=
+        std::string::npos);
+  const Finding along = row_along_a_ply(1'100, 500);
+  CHECK(is_whole(along, "row_along_a_ply", Severity::warn));
+  CHECK(along.sentence == row_along_a_ply(500, 1'100).sentence);
+  CHECK(along.sentence.find("0.5 or 1.1: the row runs just along the edge of a ply") == 0);
+}
+
 TEST_CASE("a point that cuts along the row, film left on and staples that may rust are warned of") {
   CHECK(is_whole(cutting_along(), "cutting_along", Severity::warn));
   CHECK(cutting_along().sentence == "This point cuts along the row and helps it tear.");

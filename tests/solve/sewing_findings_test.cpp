@@ -204,6 +204,27 @@ TEST_CASE("a label that names a ticket is asked to be weighed until it was") {
   CHECK(found(job, "tex_from_ticket").empty());
 }
 
+TEST_CASE("a stack worked out is warned of where a thickness is missing and along a ply's edge") {
+  job::Job job = demo_job("marsh-lights");
+  job.sections[0].side_rows.stack_from_plies = true;
+  const auto missing = found(job, "stack_not_known");
+  REQUIRE(missing.size() == 1);
+  CHECK(missing[0].place == "section 1, all 18 side rows");
+  enter(&job, Field::sleeve_cloth_thickness, 600);
+  CHECK(found(job, "stack_not_known").empty());
+  CHECK(found(job, "row_along_a_ply").empty());
+  job.sections[0].cloth = job::ClothPlace{};
+  job.sections[0].cloth->in_from_edge_um = 16'000;
+  const auto along = found(job, "row_along_a_ply");
+  REQUIRE(along.size() == 1);
+  CHECK(along[0].place == "section 1, all 18 side rows");
+  job.sections[0].cloth->in_from_edge_um = 16'001;
+  CHECK(found(job, "row_along_a_ply").empty());
+  enter(&job, Field::machine_foot_lift, 3'099);
+  job.sections[0].cloth->in_from_edge_um = 12'000;
+  CHECK(found(job, "foot_lift_short").size() >= 1);
+}
+
 TEST_CASE("sheet thicker than 20 is flagged where it is entered") {
   job::Job job = demo_job("marsh-lights");
   job.panels[0].backing_thickness_um = 20'000;
