@@ -59,24 +59,35 @@ std::int64_t seam_mn(const Value& strength, const Row& row) {
       material::seam_strength_n_mm(whole(strength.thousandths), from_um(row.stitch_um)));
 }
 
-/// The chosen trial was sewn just so, did not mar the sheet, and is signed.
-bool is_approved(const job::Job& job, const Row& row) {
+/// The chosen trial of the row where it was sewn just so, else nullptr.
+const job::Trial* same_trial(const job::Job& job, const Row& row) {
   const job::Trial* trial = job::chosen_trial(job.trials, rows_of(row.place));
-  return trial != nullptr && trial->needle_size == job.needle_size &&
-         trial->thread_tex == job.thread_tex && trial->stitch_um == row.asked_um &&
-         !trial->whitens.value_or(false) && !trial->cracks.value_or(false) &&
-         !trial->signed_by.empty();
+  const bool is_same = trial != nullptr && trial->needle_size == job.needle_size &&
+                       trial->thread_tex == job.thread_tex && trial->stitch_um == row.asked_um;
+  return is_same ? trial : nullptr;
+}
+
+/// What the trial sewn just so did to the sheet; empty where it did nothing, or there is none.
+const char* marred_words(const job::Trial* trial) {
+  if (trial == nullptr) return "";
+  if (trial->cracks.value_or(false)) return "the chosen trial seam cracked the sheet";
+  return trial->whitens.value_or(false) ? "the chosen trial seam whitened the sheet" : "";
 }
 
 void judge(const job::Job& job, const Row& row, RowSewing* sewing) {
   const auto eye = checks::thread_in_eye(eye_of(job));
+  const job::Trial* trial = same_trial(job, row);
+  const std::string marred = marred_words(trial);
   if (eye && eye->severity == checks::Severity::warn) {
     sewing->verdict = Verdict::do_not;
     sewing->why = "the thread fills the eye";
   } else if (checks::sheet_left(row.stitch_um, job.needle_size)) {
     sewing->verdict = Verdict::do_not;
     sewing->why = "the holes make a tear line";
-  } else if (is_approved(job, row)) {
+  } else if (!marred.empty()) {
+    sewing->verdict = Verdict::do_not;
+    sewing->why = marred;
+  } else if (trial != nullptr && !trial->signed_by.empty()) {
     sewing->verdict = Verdict::fits;
     sewing->why = "as on the signed trial seam";
   } else {

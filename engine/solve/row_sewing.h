@@ -14,7 +14,7 @@ namespace pouncemark::solve {
 
 /// What can be said of needle, thread and stitch before the next stitch. Fits: a signed trial seam
 /// of these settings did not mar the sheet. Try: nothing speaks against a trial seam. Don't: the
-/// thread fills the eye, or the holes make a tear line.
+/// thread fills the eye, the holes make a tear line, or the chosen trial seam marred the sheet.
 enum class Verdict : std::uint8_t { fits, try_it, do_not };
 const char* verdict_word(Verdict verdict);
 

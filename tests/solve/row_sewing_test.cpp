@@ -104,9 +104,11 @@ TEST_CASE("a row fits as on its signed trial seam, is to be tried without, and i
   job.trials[0].signed_by = "A. Sewer";
   CHECK(verdict() == "fits");
   job.trials[0].cracks = true;
+  CHECK(verdict() == "don't");
+  // Sewn otherwise it says nothing of these settings.
+  job.trials[0].stitch_um = 5'000;
   CHECK(verdict() == "try");
   job.trials[0].cracks = false;
-  job.trials[0].stitch_um = 5'000;
   CHECK(verdict() == "try");
   job.trials[0].stitch_um = 6'000;
   job.needle_size = 90;
