@@ -68,18 +68,18 @@ TEST_CASE("without a trial seam nothing is better than try, and what is plain is
     int needle_size;
     int thread_tex;
     Um stitch_um;
-    Verdict verdict;
+    solve::Verdict verdict;
     std::string because;
   };
   const std::vector<Case> cases = {
-      {140, 135, 6'000, Verdict::try_it, "try it, then sew a trial seam"},
+      {140, 135, 6'000, solve::Verdict::try_it, "try it, then sew a trial seam"},
       // Exactly 65 % passes.
-      {140, 135, 4'000, Verdict::try_it, "try it, then sew a trial seam"},
-      {140, 135, 3'990, Verdict::dont, "holes this close make a tear line: 65 % at least"},
-      {140, 135, 3'000, Verdict::dont, "holes this close make a tear line: 65 % at least"},
+      {140, 135, 4'000, solve::Verdict::try_it, "try it, then sew a trial seam"},
+      {140, 135, 3'990, solve::Verdict::do_not, "the holes make a tear line"},
+      {140, 135, 3'000, solve::Verdict::do_not, "the holes make a tear line"},
       // source: trade rule, tex 135 in needle 90: the thread fills the eye
-      {90, 135, 6'000, Verdict::dont, "the thread fills the eye: 51 % of the blade, 40 % at most"},
-      {90, 45, 6'000, Verdict::try_it, "try it, then sew a trial seam"}};
+      {90, 135, 6'000, solve::Verdict::do_not, "the thread fills the eye"},
+      {90, 45, 6'000, solve::Verdict::try_it, "try it, then sew a trial seam"}};
   int ran = 0;
   for (const Case& one : cases) {
     const SewView view = view_of(sewn(one.needle_size, one.thread_tex, one.stitch_um));
@@ -94,19 +94,19 @@ TEST_CASE("a chosen trial seam is what fits rests on, and only while nothing dep
   job::Job job = job::first_sleeve_job();
   const Um stitch = job.sections[0].side_rows.stitch.stitch_um;
   job = with_trial(job, job::RowsOf::side_rows, stitch).job;
-  CHECK(view_of(solved(job)).verdict == Verdict::try_it);
+  CHECK(view_of(solved(job)).verdict == solve::Verdict::try_it);
   job = with_trial_chosen(job, 0, true).job;
   CHECK(view_of(solved(job)).because.find("not signed") != std::string::npos);
   CHECK(trials_open(solved(job)) == 1);
   job = with_trial_box(job, 0, TrialBox::signed_by, "the workshop, 26 Nov").job;
-  CHECK(view_of(solved(job)).verdict == Verdict::fits);
+  CHECK(view_of(solved(job)).verdict == solve::Verdict::fits);
   CHECK(trials_open(solved(job)) == 0);
   job::Job other = job;
   other.needle_size = 120;
-  CHECK(view_of(solved(other)).verdict == Verdict::try_it);
+  CHECK(view_of(solved(other)).verdict == solve::Verdict::try_it);
   CHECK(view_of(solved(other)).because == "not as approved: needle size 120 instead of 140");
   job = with_trial_answer(job, 0, TrialAsk::cracks, true).job;
-  CHECK(view_of(solved(job)).verdict == Verdict::dont);
+  CHECK(view_of(solved(job)).verdict == solve::Verdict::do_not);
 }
 
 TEST_CASE("a section has side and joining rows, a panel its sewn edges, the hanging none") {

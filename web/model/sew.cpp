@@ -6,8 +6,6 @@
 
 #include "engine/base/number_text.h"
 #include "engine/solve/stack.h"
-#include "web/model/sew_figures.h"
-#include "web/model/sew_trials.h"
 
 namespace pouncemark::web {
 namespace {
@@ -47,53 +45,34 @@ void set_plies(const Solved& now, const solve::Row& row, SewView* view) {
 
 std::string stitch_text(Um um) { return short_mm_text(um, 2); }
 
-/// What the chosen trial says of the settings; empty: nothing against them.
-std::string against_trial(const job::Job& job, const job::Trial& trial, Um asked_um) {
-  if (trial.cracks.value_or(false)) return "the chosen trial seam cracked";
-  if (trial.whitens.value_or(false)) return "the chosen trial seam whitened";
+/// In what the settings depart from the chosen trial; empty: in nothing, or there is none.
+std::string against_trial(const job::Job& job, job::RowsOf of, Um asked_um) {
+  const job::Trial* trial = job::chosen_trial(job.trials, of);
+  if (trial == nullptr) return {};
   const auto other = [](const char* what, const std::string& is, const std::string& was) {
     return "not as approved: " + std::string(what) + " " + is + " instead of " + was;
   };
-  if (trial.needle_size != job.needle_size) {
-    return other("needle size", std::to_string(job.needle_size), std::to_string(trial.needle_size));
+  if (trial->needle_size != job.needle_size) {
+    return other("needle size", std::to_string(job.needle_size),
+                 std::to_string(trial->needle_size));
   }
-  if (trial.thread_tex != job.thread_tex) {
-    return other("tex", std::to_string(job.thread_tex), std::to_string(trial.thread_tex));
+  if (trial->thread_tex != job.thread_tex) {
+    return other("tex", std::to_string(job.thread_tex), std::to_string(trial->thread_tex));
   }
-  if (trial.stitch_um != asked_um) {
-    return other("stitch", exact_mm_text(asked_um), exact_mm_text(trial.stitch_um));
+  if (trial->stitch_um != asked_um) {
+    return other("stitch", exact_mm_text(asked_um), exact_mm_text(trial->stitch_um));
   }
-  return {};
+  return trial->signed_by.empty() ? "the chosen trial seam is not signed yet" : "";
 }
 
-void judge(const Solved& now, const solve::Row& row, const SewFigures& figures, SewView* view) {
-  view->verdict = Verdict::dont;
-  if (figures.is_eye_full) {
-    view->because = "the thread fills the eye: " + figures.eye_share + " % of the blade, " +
-                    figures.most_eye + " at most";
-    return;
-  }
-  if (figures.is_tear_line) {
-    view->because = "holes this close make a tear line: " + figures.least_left + " at least";
-    return;
-  }
-  const job::Trial* trial = job::chosen_trial(now.job.trials, view->kinds[view->chosen].of);
-  view->verdict = Verdict::try_it;
-  view->because = "try it, then sew a trial seam";
-  if (trial == nullptr) return;
-  const std::string against = against_trial(now.job, *trial, row.asked_um);
-  const auto index = static_cast<std::size_t>(trial - now.job.trials.data());
-  if (!against.empty()) {
-    view->because = against;
-    const bool is_bad = trial->cracks.value_or(false) || trial->whitens.value_or(false);
-    if (is_bad) view->verdict = Verdict::dont;
-  } else if (trial->signed_by.empty()) {
-    view->because = "as " + trial_name(now.job, index) + ": not signed yet";
-  } else {
-    view->verdict = Verdict::fits;
-    view->because = "as trial " + std::to_string(index + 1) + " was approved, " +
-                    shortened(trial->signed_by, 40);
-  }
+/// The verdict, and why: what departs from a chosen trial before what is true of any.
+void judge(const Solved& now, const solve::Row& row, const solve::RowSewing& sewing,
+           SewView* view) {
+  view->verdict = sewing.verdict;
+  view->because = sewing.why;
+  if (sewing.verdict != solve::Verdict::try_it) return;
+  const std::string against = against_trial(now.job, view->kinds[view->chosen].of, row.asked_um);
+  view->because = !against.empty() ? against : "try it, " + sewing.why;
 }
 
 HeadlinePart plain(std::string words, std::string brief = {}) {
@@ -143,13 +122,13 @@ SewView view_of(const Solved& now, Place place, std::string_view kind) {
   view.chosen = kind_called(view.kinds, kind);
   const solve::Row& row = row_at(now, view.kinds[view.chosen]);
   set_plies(now, row, &view);
-  const SewFigures figures = sew_figures(now, row);
-  view.blade_um = figures.blade_um;
-  view.thread_um = figures.thread_um;
-  view.stitch_um = figures.stitch_um;
-  view.left_um = std::max<Um>(0, figures.stitch_um - figures.blade_um);
-  view.left_share = figures.left_share + " %";
-  judge(now, row, figures, &view);
+  const solve::RowSewing sewing = solve::row_sewing_of(now.job, now.results, row);
+  view.blade_um = sewing.blade_um;
+  view.thread_um = sewing.thread_um;
+  view.stitch_um = sewing.stitch_um;
+  view.left_um = std::max<Um>(0, sewing.stitch_um - sewing.blade_um);
+  view.left_share = std::to_string(divide_round(sewing.sheet_left_permille, 10)) + " %";
+  judge(now, row, sewing, &view);
   return view;
 }
 
@@ -161,11 +140,6 @@ std::string box_shown(const Solved& now, Place place, const SewKind& kind, SewBo
 }
 
 }  // namespace
-
-const char* verdict_word(Verdict verdict) {
-  if (verdict == Verdict::fits) return "fits";
-  return verdict == Verdict::try_it ? "try" : "don't";
-}
 
 SewView sew_view(const Solved& now, const Solved* before, Place place, std::string_view kind) {
   SewView view = view_of(now, place, kind);

@@ -8,17 +8,13 @@
 #include <vector>
 
 #include "engine/geometry/units.h"
+#include "engine/solve/row_sewing.h"
 #include "web/model/place.h"
 #include "web/model/sew_edits.h"
 #include "web/model/solved.h"
 #include "web/model/words.h"
 
 namespace pouncemark::web {
-
-/// What is said of needle, thread and stitch together. Never more than a trial seam said: without
-/// one it is "try" at best.
-enum class Verdict { fits, try_it, dont };
-const char* verdict_word(Verdict verdict);
 
 /// One ply of the cross-section, front to back.
 struct SewPly {
@@ -50,7 +46,7 @@ struct SewView {
   Um left_um = 0;          ///< of the sheet between two holes; 0 where they meet
   std::string left_share;  ///< "77 %"
   std::array<SewBoxText, 4> boxes;
-  Verdict verdict = Verdict::try_it;
+  solve::Verdict verdict = solve::Verdict::try_it;
   std::string because;  ///< the verdict in a sentence
   Headline headline;
 };

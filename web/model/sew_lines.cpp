@@ -1,9 +1,9 @@
 #include <utility>
 
 #include "engine/solve/arm.h"
+#include "engine/solve/row_sewing.h"
 #include "engine/solve/sewing.h"
 #include "web/model/sew.h"
-#include "web/model/sew_figures.h"
 
 namespace pouncemark::web {
 namespace {
@@ -28,8 +28,8 @@ void add_row(const Solved& now, const SewKind& kind, Lines& lines) {
   const job::Job& job = now.job;
   add(lines, "sew_stack", row.stack_is_typed ? "Stack, as typed" : "Stack, thickest place",
       solve::stack_sum(job, now.results, row));
-  add(lines, "sheet_left", "Sheet left", sheet_left_sum(now, row), "%");
-  add(lines, "eye", "Thread in the eye", eye_sum(now, row), "%");
+  add(lines, "sheet_left", "Sheet left", solve::sheet_left_sum(job, row));
+  add(lines, "eye", "Thread in the eye", solve::eye_sum(job));
   add(lines, "row_holes", "Holes in a row", solve::points_sum(job, now.results, row));
   if (row.stack_um > 0) {
     add(lines, "thread_row", "Thread of a row, each", solve::thread_sum(job, now.results, row),
@@ -37,16 +37,39 @@ void add_row(const Solved& now, const SewKind& kind, Lines& lines) {
   }
 }
 
-void add_arm_and_strength(const Solved& now, const SewKind& kind, Lines& lines) {
+/// A figure that rests on something no one has entered yet: what that is.
+solve::Sum not_known(const char* missing) {
+  solve::Sum sum;
+  sum.figure = "not known";
+  sum.rule = "worked out once it is entered";
+  sum.numbers = {std::string(missing) + ": not known"};
+  sum.source = "Materials";
+  return sum;
+}
+
+/// What the row would bear, and how it goes under the arm.
+void add_more(const Solved& now, const SewKind& kind, Lines& lines) {
   const solve::Row& row = now.results.rows[static_cast<std::size_t>(kind.rows.front())];
-  add(lines, "arm_side", "Under the arm", solve::side_sum(now.job, now.results, row), {},
-      LineRank::more);
-  for (const bool across : {true, false}) {
-    add(lines, across ? "stress_across" : "stress_along",
-        across ? "Stress at the holes, across" : "Stress at the holes, along",
-        stress_sum(row, now.job.needle_size, across), "times", LineRank::more);
+  const job::Job& job = now.job;
+  const solve::RowSewing sewing = solve::row_sewing_of(job, now.results, row);
+  const auto more = [&](const char* id, const char* label, solve::Sum sum, const char* unit) {
+    add(lines, id, label, std::move(sum), unit, LineRank::more);
+  };
+  more("needle_guess", "Needles to try", solve::needle_guess_sum(job), "");
+  more("thread_across", "Thread, across", solve::thread_across_sum(job), "");
+  if (sewing.stress) {
+    more("stress_across", "Stress at holes, across", solve::stress_sum(job, row, true), "times");
+    more("stress_along", "Stress at holes, along", solve::stress_sum(job, row, false), "times");
   }
-  add(lines, "strength", "Seam strength", strength_sum(now, row), "N/mm", LineRank::more);
+  more("strength", "Seam strength",
+       sewing.seam_mn_each_mm ? solve::seam_strength_sum(job, row)
+                              : not_known("strength of the thread"),
+       sewing.seam_mn_each_mm ? "N/mm" : "");
+  more("shear_out", "A stitch shears out at",
+       sewing.shear_out_mn ? solve::shear_out_sum(job, now.results, row)
+                           : not_known("shear strength of the sheet"),
+       sewing.shear_out_mn ? "N" : "");
+  more("arm_side", "Under the arm", solve::side_sum(job, now.results, row), "");
 }
 
 void add_job(const Solved& now, Lines& lines) {
@@ -76,7 +99,7 @@ Lines lines_of(const Solved& now, Place place, std::string_view kind_id) {
   }
   if (kind != nullptr) add_row(now, *kind, lines);
   add_job(now, lines);
-  if (kind != nullptr) add_arm_and_strength(now, *kind, lines);
+  if (kind != nullptr) add_more(now, *kind, lines);
   return lines;
 }
 

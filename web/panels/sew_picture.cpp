@@ -32,7 +32,7 @@ Section section_in(const Page& page, const Area& mat) {
     set_scale(view, times, &at);
     const float high =
         above + of_um(at, view.stack_um) + 2 * at.thread + 18 + sew_measures_height();
-    if (high <= mat.height() && at.stitch + 1.5f * at.blade <= wide) break;
+    if (high <= mat.height() && at.stitch + 0.9f * at.blade + 26 <= wide) break;
   }
   const float stack = of_um(at, view.stack_um);
   const float holes = at.blade + 40;
@@ -149,8 +149,13 @@ void draw_thread(const Brush& brush, const Section& at, const std::vector<Spot>&
 /// other.
 void draw_crossings(const Brush& brush, const Section& at, const std::vector<float>& holes,
                     const std::vector<Spot>& bobbin) {
+  const Loop loop = loop_in(at);
+  const float half = at.thread / 2;
   for (std::size_t i = 1; i < holes.size(); ++i) {
-    brush.start_window({std::max(holes[i] - at.blade / 2, at.bands.left), at.bands.mid_y(),
+    const Spot tip{holes[i] + loop.off - loop.aside, at.bands.mid_y()};
+    brush.disc(tip, half, kThread);
+    brush.disc(tip, std::max(0.5f, half - 2.5f), kPaper);
+    brush.start_window({std::max(holes[i] - at.blade / 2, at.bands.left), tip.y,
                         holes[i] + at.blade / 2, at.bands.bottom});
     draw_thread(brush, at, bobbin, false);
     brush.end_window();
@@ -208,13 +213,13 @@ void draw_holes(const Page& page, const Section& at) {
 }
 
 /// A tick, a ring half full, or a cross: the word says it, the mark is told by its shape.
-void verdict_mark(const Brush& brush, Verdict verdict, Spot middle) {
+void verdict_mark(const Brush& brush, solve::Verdict verdict, Spot middle) {
   constexpr float kHalf = 11;
   brush.ring(middle, kHalf, kInk, 2.5f);
-  if (verdict == Verdict::fits) {
+  if (verdict == solve::Verdict::fits) {
     brush.line({middle.x - 5, middle.y}, {middle.x - 1, middle.y + 5}, kInk, 3);
     brush.line({middle.x - 1, middle.y + 5}, {middle.x + 6, middle.y - 5}, kInk, 3);
-  } else if (verdict == Verdict::dont) {
+  } else if (verdict == solve::Verdict::do_not) {
     brush.line({middle.x - 5, middle.y - 5}, {middle.x + 5, middle.y + 5}, kInk, 3);
     brush.line({middle.x - 5, middle.y + 5}, {middle.x + 5, middle.y - 5}, kInk, 3);
   } else {
@@ -237,7 +242,7 @@ void verdict(Page& page, const Section& at) {
   const float middle = at.mat.top + 10 + brush.pitch(Role::figure) / 2;
   const float left = at.mat.left + 14;
   verdict_mark(brush, view.verdict, {left + 12, middle});
-  const std::string word = verdict_word(view.verdict);
+  const std::string word = solve::verdict_word(view.verdict);
   float x = left + 34;
   const float base = middle + brush.rise(Role::figure) / 2;
   x += brush.words({x, base}, word, {Role::figure, true, kInk}) + 12;
