@@ -134,6 +134,10 @@ json row_json(const solve::Row& row) {
                 {"first_mm", mm(row.run.first_um())},
                 {"last_mm", mm(row.run.last_um())}};
   if (row.run.left_over_um > 0) entry["left_over_mm"] = mm(row.run.left_over_um);
+  if (row.kind == solve::RowKind::stitch) {
+    if (row.stack_um > 0) entry["stack_mm"] = mm(row.stack_um);
+    if (!row.stack_is_typed) entry["stack_typed"] = false;
+  }
   if (row.first_is_shared) entry["shares_first_point"] = true;
   return entry;
 }

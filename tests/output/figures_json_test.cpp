@@ -138,3 +138,22 @@ TEST_CASE("findings are written as lines: how grave, where, what and what to do"
   CHECK(std::string(severity_word(solve::Severity::warn)) == "warn");
   CHECK(std::string(severity_word(solve::Severity::note)) == "note");
 }
+
+TEST_CASE("the stack of a stitch row stands among its figures, and whether it was worked out") {
+  job::Job job = demo_job("marsh-lights");
+  const auto told = [&job](const char* code, const char* kind) {
+    const JsonNode figures = figures_of(job);
+    const JsonNode* row = entry_of(*figures.find("rows"), code, kind);
+    REQUIRE(row != nullptr);
+    const JsonNode* typed = row->find("stack_typed");
+    return figure(*row, "stack_mm") + (typed != nullptr && !typed->truth ? " worked out" : "");
+  };
+  CHECK(told("1-05 left", "stitch") == "1.1");
+  CHECK(told("1-05 left", "staple") == "nothing");
+  job.sections[0].lap_rows->stack_from_plies = true;
+  job.sections[0].side_rows.stack_from_plies = true;
+  CHECK(told("1-05+06", "stitch") == "1 worked out");
+  CHECK(told("1-05 left", "stitch") == "nothing worked out");  // no one entered the cloth
+  job.materials.values[material::Field::sleeve_cloth_thickness].thousandths = 600;
+  CHECK(told("1-05 left", "stitch") == "1.1 worked out");
+}
