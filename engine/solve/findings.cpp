@@ -12,6 +12,7 @@ Limits limits_of(const job::Job& job) {
   limits.wire_um = job.wire_um.value_or(material::kAssumedWireUm);
   limits.foot.half_foot_um = job.half_foot_um.value_or(material::kAssumedHalfFootUm);
   limits.foot.tolerance_um = job.foot_tolerance_um.value_or(material::kAssumedFootToleranceUm);
+  limits.trials = &job.trials;
   limits.foot.assumed = !job.half_foot_um || !job.foot_tolerance_um;
   return limits;
 }

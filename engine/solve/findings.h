@@ -46,6 +46,7 @@ struct Limits {
   int needle_size = 0;
   Um wire_um = 0;
   checks::FootNeed foot;
+  const std::vector<job::Trial>* trials = nullptr;  ///< never none where a section is checked
 };
 
 /// The checks of one section and of one panel; `index` is the piece's.

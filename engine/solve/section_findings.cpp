@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/solve/findings.h"
+#include "engine/solve/solve.h"
 
 namespace pouncemark::solve {
 namespace {
@@ -77,10 +78,11 @@ struct Looked {
   int piece;
   Gathering* gathering;
 
-  std::optional<Finding> under_foot(Um apart_um, Um stitch_um, checks::StapleState state,
-                                    job::StaplesOut out) const {
+  std::optional<Finding> under_foot(Um apart_um, RowPlace place, Um asked_um,
+                                    checks::StapleState state, job::StaplesOut out) const {
+    const Um stitch = job::stitch_really_um(*limits.trials, rows_of(place), asked_um);
     return checks::staple_under_foot(apart_um, limits.foot,
-                                     {limits.wire_um, limits.needle_size, stitch_um}, state,
+                                     {limits.wire_um, limits.needle_size, stitch}, state,
                                      out != job::StaplesOut::not_said);
   }
 };
@@ -97,8 +99,9 @@ void check_sides(const std::vector<SleeveRows>& sleeves, const Looked& looked) {
         checks::edge_distance(one.rows.stitch.in_from_edge_um, looked.limits.needle_size,
                               material::kAssumedBladesToEdge),
         asking);
-    looked.gathering->add(
-        looked.under_foot(*least, one.rows.stitch.stitch_um, state_at_own_row(out), out), asking);
+    looked.gathering->add(looked.under_foot(*least, RowPlace::side, one.rows.stitch.stitch_um,
+                                            state_at_own_row(out), out),
+                          asking);
   }
 }
 
@@ -112,15 +115,16 @@ void check_laps(const job::Section& section, const Piece& piece,
     const Asking asking{looked.piece, place, checks::Part::laps, {static_cast<int>(i)}};
     const Um middle = piece.row_middles_um[i];
     const job::StaplesOut out = lap.staple.staples;
-    looked.gathering->add(looked.under_foot(0, lap.stitch.stitch_um, state_at_own_row(out), out),
-                          asking);
+    looked.gathering->add(
+        looked.under_foot(0, RowPlace::lap, lap.stitch.stitch_um, state_at_own_row(out), out),
+        asking);
     for (const SleeveRows* one : {&sleeves[i], &sleeves[i + 1]}) {
       const job::StaplesOut side = one->rows.staple.staples;
       const std::optional<Um> least = nearest(one->staple_x, {middle});
       if (!least || !is_there_at_joining(side)) continue;
-      looked.gathering->add(
-          looked.under_foot(*least, lap.stitch.stitch_um, checks::StapleState::there, side),
-          asking);
+      looked.gathering->add(looked.under_foot(*least, RowPlace::lap, lap.stitch.stitch_um,
+                                              checks::StapleState::there, side),
+                            asking);
     }
     looked.gathering->add(checks::edge_distance(section.lap_um / 2, looked.limits.needle_size,
                                                 material::kAssumedBladesToEdge),

@@ -51,6 +51,23 @@ TEST_CASE("the other demo jobs have no stop") {
   CHECK(stops_in(solve::solve(demo_job("orchard-year"))) == 0);
 }
 
+TEST_CASE("the chance that a crown is struck is that of the stitch that is really sewn") {
+  job::Job job = laps(StaplesOut::stay);
+  // source: a wire of 0.5 and a needle of 1.4 over 6 are 32 %, over 3.8 they are 50 %.
+  const auto before = findings_of(solve::solve(job), "staple_under_foot");
+  REQUIRE(before.size() == 1);
+  CHECK(before[0].sum.find("÷ stitch 6 = 32 %") != std::string::npos);
+  job::Trial trial;
+  trial.of = job::RowsOf::lap_rows;
+  trial.stitch_um = 6'000;
+  trial.ten_stitches_um = 38'000;
+  trial.is_chosen = true;
+  job.trials.push_back(trial);
+  const auto after = findings_of(solve::solve(job), "staple_under_foot");
+  REQUIRE(after.size() == 1);
+  CHECK(after[0].sum.find("÷ stitch 3.8 = 50 %") != std::string::npos);
+}
+
 TEST_CASE("one cause in many laps is one finding that counts them") {
   job::Job job = section_job(std::vector<Um>(17, 100), 22);
   job.sections[0].lap_rows->staple.staples = StaplesOut::stay;
