@@ -24,7 +24,8 @@ constexpr Um kBandTopUm = kCellsTopUm + 3 * kCellHighUm + 2'200;
 constexpr Um kBandHighUm = 11'400;
 constexpr Um kLinesTopUm = kBandTopUm + kBandHighUm + 6'200;
 constexpr Um kLinePitchUm = 5'800;
-constexpr Um kTightPitchUm = 5'000;
+constexpr Um kTightPitchUm = 4'900;
+constexpr Um kTightHigherUm = 800;     ///< the first line begins nearer to the band
 constexpr std::size_t kEasyLines = 5;  ///< at the wider pitch
 constexpr std::size_t kMostLines = 6;
 constexpr Um kBoxesTopUm = 166'600;
@@ -182,8 +183,9 @@ Lines lines_of(const plan::SeamCard& card, Um wide_um) {
 
 void add_lines(const plan::SeamCard& card, const CardRoom& room, Drawing* picture) {
   const Lines lines = lines_of(card, room.wide_um);
-  const Um pitch = lines.lines.size() > kEasyLines ? kTightPitchUm : kLinePitchUm;
-  Um base = kLinesTopUm;
+  const bool is_tight = lines.lines.size() > kEasyLines;
+  const Um pitch = is_tight ? kTightPitchUm : kLinePitchUm;
+  Um base = kLinesTopUm - (is_tight ? kTightHigherUm : 0);
   for (const Line& line : lines.lines) {
     add_fitted(room.at(0, base), line.words, {lines.setting.size_um, kLeastUm, line.weight},
                room.wide_um, picture);
