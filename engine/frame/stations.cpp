@@ -60,9 +60,11 @@ StationCurve curve_through(std::span<const Vec2> stations) {
     const double one = curve.radii[i == 0 ? 0 : i - 1];
     const double other = curve.radii[i == curve.radii.size() ? i - 1 : i];
     const double chord = length(stations[i + 1] - stations[i]);
-    curve.turns.push_back((turn_over(chord, one) + turn_over(chord, other)) / 2.0);
-    curve.along += (length_over(chord, one) + length_over(chord, other)) / 2.0;
-    curve.turn += curve.turns.back();
+    const Stretch stretch{(length_over(chord, one) + length_over(chord, other)) / 2.0,
+                          (turn_over(chord, one) + turn_over(chord, other)) / 2.0};
+    curve.stretches.push_back(stretch);
+    curve.along += stretch.along;
+    curve.turn += stretch.turn;
   }
   return curve;
 }

@@ -6,6 +6,7 @@
 #include <span>
 #include <vector>
 
+#include "engine/frame/slip.h"
 #include "engine/geometry/vec2.h"
 
 /// A bay measured at stations: x along a straight batten, y from the batten to the timber, greater
@@ -29,10 +30,10 @@ double radius_uncertainty(Vec2 before, Vec2 at, Vec2 after, double reading);
 /// The curve through stations: from each to the next, the middle of the arcs through them and
 /// their neighbours.
 struct StationCurve {
-  std::vector<double> radii;  ///< at each station but the first and last, as radius_through
-  std::vector<double> turns;  ///< from each station to the next, radians, positive bulging
-  double along = 0;           ///< along the curve
-  double turn = 0;            ///< all turns with their signs
+  std::vector<double> radii;       ///< at each station but the first and last, as radius_through
+  std::vector<Stretch> stretches;  ///< from each station to the next
+  double along = 0;                ///< along the curve
+  double turn = 0;                 ///< all turns with their signs
   /// The station (an index into the stations) where the radius is least; none where all is
   /// straight.
   std::optional<std::size_t> tightest;

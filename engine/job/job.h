@@ -97,6 +97,11 @@ struct Bay {
   std::string face;           ///< bulging or hollow
   std::string holds;          ///< code of the section or panel that hangs there
   bool stands_empty = false;  ///< what `holds` names was taken away and nothing hangs there
+  /// Measured from a straight batten: how far along it, and how far the timber is from it there,
+  /// counted as the rise is: more toward the crest, of a hollow bay too. As typed: few, or in any
+  /// order.
+  std::vector<std::array<Um, 2>> stations_um;
+  std::optional<Um> taped_along_um;  ///< a tape bent round the timber
   Extras extras;
 };
 

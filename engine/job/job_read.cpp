@@ -28,6 +28,8 @@ Bay read_bay(const JsonNode& node, const std::string& path, Fault* fault) {
   std::optional<int> empty;
   reader.may_word("stands", words::kStands, &empty);
   bay.stands_empty = empty.has_value();
+  reader.may_pairs("stations_mm", kHeight, &bay.stations_um);
+  reader.may_length("taped_along_mm", kSize, &bay.taped_along_um);
   bay.extras = reader.extras();
   return bay;
 }

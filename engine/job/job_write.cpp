@@ -139,6 +139,13 @@ JsonNode panel_node(const Panel& panel) {
   return out.with(panel.extras);
 }
 
+JsonNode stations_node(const std::vector<std::array<Um, 2>>& stations) {
+  JsonNode list;
+  list.kind = JsonNode::Kind::list;
+  for (const auto& station : stations) list.items.push_back(mm_list(station));
+  return list;
+}
+
 JsonNode bay_node(const Bay& bay) {
   ObjectWriter out;
   out.put("code", text(bay.code))
@@ -147,6 +154,8 @@ JsonNode bay_node(const Bay& bay) {
       .put("face", text(bay.face))
       .put("holds", text(bay.holds));
   if (bay.stands_empty) out.put("stands", word(words::kStands, 0));
+  if (!bay.stations_um.empty()) out.put("stations_mm", stations_node(bay.stations_um));
+  out.maybe("taped_along_mm", bay.taped_along_um);
   return out.with(bay.extras);
 }
 

@@ -158,6 +158,27 @@ void ObjectReader::may_pair(std::string_view key, Bounds bounds,
   *value = read;
 }
 
+void ObjectReader::may_pairs(std::string_view key, Bounds bounds,
+                             std::vector<std::array<Um, 2>>* value) {
+  constexpr std::size_t kMostPairs = 1'000;
+  const JsonNode* member = list(key, false);
+  if (member == nullptr) return;
+  if (member->items.empty() || member->items.size() > kMostPairs) {
+    return refuse(ProblemCode::job_damaged, key,
+                  counted(static_cast<std::int64_t>(member->items.size()), "pair", "pairs"),
+                  "1 to 1,000");
+  }
+  std::vector<std::array<Um, 2>> read(member->items.size());
+  for (std::size_t i = 0; i < read.size(); ++i) {
+    const JsonNode& pair = member->items[i];
+    if (pair.kind != JsonNode::Kind::list) {
+      return refuse(ProblemCode::job_damaged, key, kind_text(pair), "pairs in brackets");
+    }
+    if (!pair_of(pair, key, bounds, &read[i])) return;
+  }
+  *value = std::move(read);
+}
+
 void ObjectReader::need_number(std::string_view key, Bounds thousandths, std::int64_t* value,
                                std::string_view usual) {
   const JsonNode* member = take(key, true, JsonNode::Kind::number, "a number");

@@ -49,6 +49,7 @@ class ObjectReader {
   void may_length(std::string_view key, Bounds bounds, std::optional<Um>* value);
   void may_length(std::string_view key, Bounds bounds, Um* value);
   void may_pair(std::string_view key, Bounds bounds, std::optional<std::array<Um, 2>>* value);
+  void may_pairs(std::string_view key, Bounds bounds, std::vector<std::array<Um, 2>>* value);
   void may_count(std::string_view key, Bounds bounds, int* value,
                  std::string_view kind = "a whole number");
   void may_word(std::string_view key, const std::vector<std::string_view>& words,

@@ -10,8 +10,6 @@
 namespace pouncemark::job {
 namespace {
 
-constexpr Bounds kHeight{-kLargestLengthUm, kLargestLengthUm};
-
 OutlineEdge read_outline_edge(const JsonNode& node, const std::string& path, Fault* fault) {
   ObjectReader reader(node, path, fault);
   OutlineEdge edge;

@@ -13,6 +13,8 @@ namespace pouncemark::job {
 inline constexpr Bounds kClear{0, kLargestLengthUm};
 inline constexpr Bounds kSize{1, kLargestLengthUm};
 inline constexpr Bounds kThin{1, 1'000'000};
+/// What stands to either side of a line.
+inline constexpr Bounds kHeight{-kLargestLengthUm, kLargestLengthUm};
 
 /// Whether the stack is worked out from the plies and not as typed.
 bool read_stack_from(ObjectReader& reader);

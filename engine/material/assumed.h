@@ -44,5 +44,13 @@ inline constexpr Um kAssumedClothInFromFlySideUm = 12'000;
 inline constexpr Um kAssumedHemUm = 20'000;
 /// Width of the adhesive along the sewn edges of a panel. Common practice.
 inline constexpr Um kAssumedAdhesiveBandUm = 30'000;
+/// A row may hold cloth that wants to move up to this far. Assumed limit.
+inline constexpr Um kAssumedSlipLimitUm = 500;
+/// Two measures of one length along a bay may differ this much. Assumed limit.
+inline constexpr Um kAssumedTapeLimitUm = 2'000;
+/// A reading at a station may be this far out, either way. Assumed.
+inline constexpr Um kAssumedReadingUm = 1'000;
+/// Stations nearer than this on the whole ask for wider steps: 200 is what is asked for. Assumed.
+inline constexpr Um kAssumedStationStepUm = 150'000;
 
 }  // namespace pouncemark::material

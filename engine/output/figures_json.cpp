@@ -142,6 +142,31 @@ json row_json(const solve::Row& row) {
   return entry;
 }
 
+/// Thousandths of a degree or a percent are written like those of a millimetre.
+json bay_json(const solve::BayResult& bay) {
+  json entry = {{"code", bay.code},
+                {"turn_deg", mm(bay.turn_mdeg)},
+                {"along_mm", mm(bay.along_um)},
+                {"extra_mm", mm(bay.extra_um)},
+                {"creep_mm", mm(bay.creep_um)},
+                {"creep_way", bay.creep_um == 0 ? "none"
+                              : bay.moves_out   ? "out"
+                                                : "in"},
+                {"ease_percent", mm(bay.ease)}};
+  entry["radius_mm"] = bay.is_flat() ? json() : mm(bay.radius_um);
+  if (bay.is_by_stations) {
+    entry["slip_most_mm"] = mm(bay.slip_most_um);
+    entry["radius_out_by_percent"] = mm(bay.radius_out_by);
+  }
+  if (bay.stop_um) entry["stop_from_hinge_mm"] = mm(*bay.stop_um);
+  if (bay.moves_out) entry["sewn_all_round_bulge_mm"] = mm(bay.bulge_um);
+  if (bay.piece < 0) return entry;
+  entry["room_mm"] = mm(bay.room_um);
+  entry["stay_bent_limit_mm"] = mm(bay.limit_um);
+  if (!bay.is_flat()) entry["spare_percent"] = mm(bay.spare);
+  return entry;
+}
+
 }  // namespace
 
 const char* severity_word(solve::Severity severity) {
@@ -166,6 +191,8 @@ std::string figures_json(const job::Job& job, const solve::Results& results) {
   for (const solve::Piece& piece : results.pieces) add_pieces(piece, &pieces);
   json& rows = figures["rows"] = json::array();
   for (const solve::Row& row : results.rows) rows.push_back(row_json(row));
+  json& bays = figures["bays"] = json::array();
+  for (const solve::BayResult& bay : results.bays) bays.push_back(bay_json(bay));
   json& findings = figures["findings"] = json::array();
   for (const solve::Finding& finding : results.findings) {
     findings.push_back({{"code", finding.code},

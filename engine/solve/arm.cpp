@@ -17,12 +17,6 @@ std::optional<Um> known(const job::Materials& materials, Field field) {
   return value.is_known ? std::optional<Um>(value.thousandths) : std::nullopt;
 }
 
-Rolled rolled_at(const job::Job& job, const Piece& piece) {
-  const auto entry = static_cast<std::size_t>(piece.entry);
-  return piece.kind == PieceKind::panel ? rolled_of(job.materials, job.panels[entry])
-                                        : rolled_of(job.materials, job.sections[entry]);
-}
-
 /// The two sleeves that meet in a lap, and the run with both.
 struct Lap {
   Um run_um = 0;
@@ -50,6 +44,12 @@ Rolled rolled_of(const job::Materials& materials, const job::Panel& panel) {
           job::value_of(materials, Field::backing_stay_bent)};
 }
 
+Rolled rolled_of(const job::Job& job, const Piece& piece) {
+  const auto entry = static_cast<std::size_t>(piece.entry);
+  return piece.kind == PieceKind::panel ? rolled_of(job.materials, job.panels[entry])
+                                        : rolled_of(job.materials, job.sections[entry]);
+}
+
 takeoff::Arm arm_of(const job::Materials& materials) {
   return {known(materials, Field::machine_throat), known(materials, Field::machine_under_arm)};
 }
@@ -75,7 +75,7 @@ RowArm row_arm(const Piece& piece, const Rolled& rolled, const takeoff::Arm& arm
 
 RowArm row_arm(const job::Job& job, const Results& results, const Row& row) {
   const Piece& piece = piece_of(results, row);
-  return row_arm(piece, rolled_at(job, piece), arm_of(job.materials), row);
+  return row_arm(piece, rolled_of(job, piece), arm_of(job.materials), row);
 }
 
 Sum side_sum(const job::Job& job, const Results& results, const Row& row) {
@@ -100,7 +100,7 @@ Sum side_sum(const job::Job& job, const Results& results, const Row& row) {
 
 Sum roll_sum(const job::Job& job, const Results& results, const Row& row) {
   const RowArm arm = row_arm(job, results, row);
-  const Rolled rolled = rolled_at(job, piece_of(results, row));
+  const Rolled rolled = rolled_of(job, piece_of(results, row));
   const bool is_assumed = rolled.times.is_assumed();
   Sum sum;
   sum.figure = mm_text(arm.roll_um, 1);

@@ -27,6 +27,7 @@ struct Rolled {
 };
 Rolled rolled_of(const job::Materials& materials, const job::Section& section);
 Rolled rolled_of(const job::Materials& materials, const job::Panel& panel);
+Rolled rolled_of(const job::Job& job, const Piece& piece);
 
 /// The same of a piece by itself.
 RowArm row_arm(const Piece& piece, const Rolled& rolled, const takeoff::Arm& arm, const Row& row);

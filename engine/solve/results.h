@@ -10,6 +10,7 @@
 #include "engine/layout/run.h"
 #include "engine/piece/blank.h"
 #include "engine/piece/outline.h"
+#include "engine/solve/bay_result.h"
 
 /// Floor 7, solve: everything that follows from a job. Results solve(const Job&) is a pure
 /// function; screen, paper, tables and tests all read the same Results.
@@ -93,6 +94,7 @@ struct Totals {
 struct Results {
   std::vector<Piece> pieces;  ///< sections in the job's order, then panels
   std::vector<Row> rows;
+  std::vector<BayResult> bays;    ///< in the job's order
   std::vector<Finding> findings;  ///< stops first, then warns, then notes; in the job's order
   Totals totals;
 };

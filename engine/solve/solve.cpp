@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "engine/solve/bays.h"
 #include "engine/solve/rows.h"
 
 namespace pouncemark::solve {
@@ -121,6 +122,7 @@ Results put_together(const job::Job& job, const SolvedPieces& pieces) {
       add_to_totals(row, &results.totals);
     }
   }
+  results.bays = bays_of(job, results);
   results.findings = all_findings(job, results, pieces);
   return results;
 }

@@ -16,6 +16,7 @@ using frame::arc_of;
 using frame::slip_along;
 using frame::slip_at;
 using frame::Stretch;
+using frame::stretch_of;
 using std::numbers::pi;
 
 namespace {
@@ -40,11 +41,13 @@ TEST_CASE("cloth creeps by the distance of the plies times the turn of the bay")
   int count = 0;
   for (const Case& one : cases) {
     CAPTURE(one.chord);
-    const std::vector<Stretch> bay = {{arc_of(one.chord, one.rise), true}};
-    const double creep = slip_along(bay, one.apart, bay[0].arc.along);
+    const Arc arc = arc_of(one.chord, one.rise);
+    const std::vector<Stretch> bay = {stretch_of(arc, true)};
+    const double creep = slip_along(bay, one.apart, arc.along);
     CHECK(std::fabs(creep - one.creep) < 0.005);
-    const std::vector<Stretch> hollow = {{bay[0].arc, false}};
-    CHECK(slip_along(hollow, one.apart, bay[0].arc.along) == -creep);
+    CHECK(frame::most_slip(bay, one.apart) == creep);
+    const std::vector<Stretch> hollow = {stretch_of(arc, false)};
+    CHECK(slip_along(hollow, one.apart, arc.along) == -creep);
     ++count;
   }
   CHECK(count == 6);
@@ -65,35 +68,49 @@ TEST_CASE("two plies held at one edge slip by their distance times the turn alon
 
 TEST_CASE("an S of two equal arcs slips most in its middle and not at its far edge") {
   const Arc arc = arc_of(1000, 150);
-  const std::vector<Stretch> s = {{arc, true}, {arc, false}};
+  const std::vector<Stretch> s = {stretch_of(arc, true), stretch_of(arc, false)};
   CHECK(std::fabs(slip_along(s, 1.5, arc.along) - 1.75) < 0.005);
   CHECK(slip_along(s, 1.5, 2 * arc.along) == 0);
+  CHECK(frame::most_slip(s, 1.5) == slip_along(s, 1.5, arc.along));
   CHECK(slip_along(s, 1.5, 0) == 0);
   CHECK(slip_along(s, 1.5, arc.along / 2) == doctest::Approx(slip_along(s, 1.5, arc.along * 1.5)));
 }
 
 TEST_CASE("along the top of a bay the slip grows evenly and says where a row must stop") {
   const Arc arc = arc_of(1000, 150);
-  const std::vector<Stretch> bay = {{arc, true}};
+  const std::vector<Stretch> bay = {stretch_of(arc, true)};
   // source: worked out by hand, 1.5 × distance ÷ 908.3
   CHECK(std::fabs(slip_along(bay, 1.5, 250) - 0.41) < 0.005);
   CHECK(std::fabs(slip_along(bay, 1.5, 303) - 0.50) < 0.005);
   CHECK(std::fabs(slip_along(bay, 1.5, 750) - 1.24) < 0.005);
-  const auto stop = frame::stop_at(arc, 1.5, 0.5);
+  const auto stop = frame::stop_along(bay, 1.5, 0.5);
   REQUIRE(stop.has_value());
   CHECK(std::fabs(*stop - 302.8) < 0.05);
   CHECK(slip_along(bay, 1.5, *stop) == doctest::Approx(0.5));
-  CHECK(std::fabs(frame::ease(arc, 1.5) * 100 - 0.165) < 0.000'5);
+  CHECK(std::fabs(frame::ease(arc.radius, 1.5) * 100 - 0.165) < 0.000'5);
 }
 
 TEST_CASE("rows need not stop where the slip stays within the limit") {
+  const std::vector<Stretch> bay = {stretch_of(arc_of(1000, 150), true)};
+  const double creep = frame::most_slip(bay, 1.5);
+  CHECK_FALSE(frame::stop_along(bay, 1.5, creep * 1.000'01).has_value());
+  CHECK(frame::stop_along(bay, 1.5, creep * 0.999'99).has_value());
+  CHECK_FALSE(frame::stop_along(bay, 1.5, creep).has_value());
+  CHECK_FALSE(frame::stop_along(bay, 0, 0.5).has_value());
+  const std::vector<Stretch> flat = {stretch_of(arc_of(1000, 0), true)};
+  CHECK_FALSE(frame::stop_along(flat, 1.5, 0.5).has_value());
+  CHECK(frame::ease(0, 1.5) == 0);
+}
+
+TEST_CASE("where a frame bends both ways a row stops at the first place that asks for it") {
   const Arc arc = arc_of(1000, 150);
-  const double creep = 1.5 * arc.turn;
-  CHECK_FALSE(frame::stop_at(arc, 1.5, creep * 1.000'01).has_value());
-  CHECK(frame::stop_at(arc, 1.5, creep * 0.999'99).has_value());
-  CHECK_FALSE(frame::stop_at(arc_of(1000, 0), 1.5, 0.5).has_value());
-  CHECK_FALSE(frame::stop_at(arc, 0, 0.5).has_value());
-  CHECK(frame::ease(arc_of(1000, 0), 1.5) == 0);
+  const double quarter = arc.along / 4;
+  // Bulging a little, then hollow: the limit is met in the hollow, counted from the sewn edge.
+  const std::vector<Stretch> s = {{quarter, arc.turn / 4}, {arc.along, -arc.turn}};
+  const auto stop = frame::stop_along(s, 1.5, 0.5);
+  REQUIRE(stop.has_value());
+  CHECK(*stop == doctest::Approx(2 * quarter + 0.5 * arc.radius / 1.5));
+  CHECK(std::fabs(slip_along(s, 1.5, *stop)) == doctest::Approx(0.5));
 }
 
 TEST_CASE("creep does not depend on the way between equal turns") {
@@ -105,10 +122,10 @@ TEST_CASE("creep does not depend on the way between equal turns") {
     const double share = static_cast<double>(dice.between(1, 99)) / 100;
     const double wide = static_cast<double>(dice.between(200, 5'000));
     const double tight = static_cast<double>(dice.between(50, 500));
-    const std::vector<Stretch> one = {{arc_turning(wide, turn), true}};
-    const std::vector<Stretch> other = {{arc_turning(tight, turn * share), true},
-                                        {arc_of(300, 0), true},
-                                        {arc_turning(wide, turn * (1 - share)), true}};
+    const std::vector<Stretch> one = {stretch_of(arc_turning(wide, turn), true)};
+    const std::vector<Stretch> other = {stretch_of(arc_turning(tight, turn * share), true),
+                                        stretch_of(arc_of(300, 0), true),
+                                        stretch_of(arc_turning(wide, turn * (1 - share)), true)};
     const double creep = slip_along(one, 1.5, 1e9);
     CHECK(creep == doctest::Approx(1.5 * turn).epsilon(1e-9));
     CHECK(slip_along(other, 1.5, 1e9) == doctest::Approx(creep).epsilon(1e-9));
@@ -125,9 +142,9 @@ TEST_CASE("over a full wave the creep is nothing, whatever its arcs") {
     const double turn = static_cast<double>(dice.between(10, 3'000)) / 1000;
     const double bulging = static_cast<double>(dice.between(100, 5'000));
     const double hollow = static_cast<double>(dice.between(100, 5'000));
-    const std::vector<Stretch> wave = {{arc_turning(bulging, turn / 2), true},
-                                       {arc_turning(hollow, turn), false},
-                                       {arc_turning(bulging, turn / 2), true}};
+    const std::vector<Stretch> wave = {stretch_of(arc_turning(bulging, turn / 2), true),
+                                       stretch_of(arc_turning(hollow, turn), false),
+                                       stretch_of(arc_turning(bulging, turn / 2), true)};
     CHECK(std::fabs(slip_along(wave, 1.5, 1e9)) < 1e-9);
     ++count;
   }

@@ -103,7 +103,7 @@ TEST_CASE("summed from arc to arc, stations of a circle give its very length") {
   CHECK(curve.along == doctest::Approx(700 * turn).epsilon(1e-12));
   CHECK(curve.turn == doctest::Approx(turn).epsilon(1e-12));
   CHECK(curve.radii.size() == 3);
-  CHECK(curve.turns.size() == 4);
+  CHECK(curve.stretches.size() == 4);
   CHECK(curve.tightest.has_value());
   // Straight from station to station it would be short.
   CHECK(curve.along > 4 * 200 * 1.03);

@@ -200,6 +200,20 @@ job::Panel any_panel(Dice& dice, const std::string& code) {
   return panel;
 }
 
+/// None, few, many; now and then out of order.
+std::vector<std::array<Um, 2>> any_stations(Dice& dice) {
+  std::vector<std::array<Um, 2>> stations;
+  if (dice.once_in(2)) return stations;
+  const std::int64_t count = dice.between(1, 7);
+  Um along = 0;
+  for (std::int64_t i = 0; i < count; ++i) {
+    const Um out = length_of(dice, 0, 200'000);
+    stations.push_back({along, dice.once_in(3) ? -out : out});
+    along += dice.once_in(12) ? 0 : length_of(dice, 1, 300'000);
+  }
+  return stations;
+}
+
 /// Some hold what is not there, or what another holds already.
 void any_bays(Dice& dice, job::Job* job) {
   const std::array<const char*, 4> held = {"1", "2", "P1", "P9"};
@@ -209,9 +223,17 @@ void any_bays(Dice& dice, job::Job* job) {
     const Um rise = length_of(dice, 0, 500'000);
     const char* face = dice.once_in(2) ? "bulging" : "hollow";
     const std::int64_t holds = dice.between(0, 3);
-    job->bays.push_back({"B" + std::to_string(i), chord, rise, face,
-                         held[static_cast<std::size_t>(holds)], dice.once_in(5),
-                         some_extras(dice)});
+    job::Bay bay;
+    bay.code = "B" + std::to_string(i);
+    bay.chord_um = chord;
+    bay.rise_um = rise;
+    bay.face = face;
+    bay.holds = held[static_cast<std::size_t>(holds)];
+    bay.stands_empty = dice.once_in(5);
+    bay.stations_um = any_stations(dice);
+    bay.taped_along_um = perhaps(dice, length_of(dice, 1, 4'000'000));
+    bay.extras = some_extras(dice);
+    job->bays.push_back(std::move(bay));
   }
 }
 

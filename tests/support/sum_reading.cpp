@@ -49,13 +49,13 @@ class Reader {
     return true;
   }
 
-  /// Blanks, letters, % and ± say nothing to a calculator; atan does.
+  /// Blanks, letters, units and ± say nothing to a calculator; atan does.
   void pass_words() {
     while (at_ < words_.size()) {
       if (words_.substr(at_, 4) == "atan") return;
       const char sign = words_[at_];
       const bool letter = (sign >= 'a' && sign <= 'z') || (sign >= 'A' && sign <= 'Z');
-      if (words_.substr(at_, 2) == "±")
+      if (words_.substr(at_, 2) == "±" || words_.substr(at_, 2) == "°")
         at_ += 2;
       else if (letter || sign == ' ' || sign == ':' || sign == '%')
         ++at_;
@@ -165,9 +165,8 @@ std::string fault_in_line(const std::string& line) {
     } else if (equals != std::string::npos) {
       const std::string right = part.substr(equals + 3);
       const double off = worked_out(part.substr(0, equals)) - worked_out(right);
-      const bool is_true = part.find("atan") == std::string::npos
-                               ? std::fabs(off) <= allowed(last_number(right))
-                               : std::fabs(off) <= 0.01;
+      const double atan_off = part.find("atan") == std::string::npos ? 0 : 0.01;
+      const bool is_true = std::fabs(off) <= std::fmax(allowed(last_number(right)), atan_off);
       const bool is_split = right.find("×") != std::string::npos;
       if (!is_true || (is_split && std::fabs(off) > 1e-6)) return "is not true: " + line;
     }

@@ -29,7 +29,7 @@ job::Job fourteen() {
   job::Job job = with_plan(lone(), 0, plan(14, {110'000}, 18'000)).job;
   job.sections[0].changes["1-13"].width_um = 90'000;
   job.sections[0].missing = {"1-12", "1-03"};
-  job.bays.push_back({"B1", 1'000'000, 0, "hollow", "1", false, {}});
+  job.bays.push_back({"B1", 1'000'000, 0, "hollow", "1", false, {}, {}, {}});
   return job;
 }
 

@@ -1,0 +1,38 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "engine/frame/stations.h"
+#include "engine/job/job.h"
+#include "engine/solve/results.h"
+#include "engine/solve/sums.h"
+
+namespace pouncemark::solve {
+
+/// What follows of every bay, in the job's order; `results` has its pieces already.
+std::vector<BayResult> bays_of(const job::Job& job, const Results& results);
+
+/// The stations of a bay in millimetres, as frame wants them.
+std::vector<Vec2> stations_of(const job::Bay& bay);
+
+/// True where the stations of a bay make its curve.
+bool has_curve_of_stations(const job::Bay& bay);
+
+/// The figures of a bay that can be asked how they were worked out.
+enum class BayFigure {
+  radius,
+  turn,
+  along,
+  extra,
+  creep,
+  stop,   ///< needs stop_um
+  ease,   ///< needs a bay that is not flat, as limit and spare do
+  bulge,  ///< needs cloth that moves out
+  limit,  ///< needs a piece, as spare and room do
+  spare,
+  room,
+};
+Sum bay_sum(const job::Job& job, const Results& results, int bay, BayFigure figure);
+
+}  // namespace pouncemark::solve
