@@ -190,6 +190,21 @@ def newer():
                   text_of(job_with(job, SECTION + ("make",), "pleated")))
 
 
+def measured_bays():
+    """What was measured of a bay beside its chord and rise."""
+    bay = ("bays", 0)
+    yield from _both(marsh(), bay + ("taped_along_mm",), NO_LENGTH + ("0", "100000.001"),
+                     ("0.001", "699.2", "100000"))
+    bad = ('"200"', '""', "5", "null", "true", "{}", "[]", "[200,12]", '[[0,0],"200"]', "[[0]]",
+           "[[0,0],[200,12,3]]", "[[0,0],[]]", '[[0,"0"]]', "[[0,null]]", "[[[0,0]]]",
+           "[[0,0.0005]]", "[[1e9,0]]", "[[0,-100000.001]]", "[" + "[0,0]," * 1_000 + "[0,0]]")
+    # Few, in any order or one upon another: findings of the work, not faults of the file.
+    good = ("[[0,0]]", "[[0,0],[200,12]]", "[[0,-3.5],[200,70],[400,93.25],[665,0]]",
+            "[[400,93],[200,70],[0,0]]", "[[0,0],[0,0],[0,0]]", "[[-200,0],[0,50],[200,0]]",
+            "[" + ",".join(f"[{x},0]" for x in range(1_000)) + "]")
+    yield from _both(marsh(), bay + ("stations_mm",), bad, good)
+
+
 def makers():
-    return (words(), lengths(), needed_of_a_make(), sleeves_too_narrow(), missing(), findings(),
-            materials(), newer())
+    return (words(), lengths(), measured_bays(), needed_of_a_make(), sleeves_too_narrow(),
+            missing(), findings(), materials(), newer())

@@ -68,6 +68,19 @@ def _other_checksum(figures):
     return True
 
 
+def _turn(bays, degrees):
+    if bays:
+        bays[-1]["turn_deg"] += Decimal(degrees)
+    return bool(bays)
+
+
+def _other_way(bays):
+    moving = [bay for bay in bays if bay["creep_way"] != "none"]
+    if moving:
+        moving[0]["creep_way"] = "in" if moving[0]["creep_way"] == "out" else "out"
+    return bool(moving)
+
+
 FAULTS = {
     "another checksum": _other_checksum,
     "one hole more": lambda f: _add([f["totals"]], "stitch_holes", 1),
@@ -98,4 +111,15 @@ FAULTS = {
     "a build-up off by 0.01": lambda f: _add(_sections(f), "likely_mm", "0.01"),
     "a row of shared seams more": lambda f: _add([f["side_seams"]["shared"]], "rows", 1),
     "seams exchanged": _exchange_seams,
+    "a radius off by 0.002": lambda f: _add(f["bays"], "radius_mm", "0.002"),
+    "a turn off by 0.002 of a degree": lambda f: _turn(f["bays"], "0.002"),
+    "a bay 0.01 longer": lambda f: _add(f["bays"], "along_mm", "0.01"),
+    "a creep off by 0.002": lambda f: _add(f["bays"], "creep_mm", "0.002"),
+    "cloth that creeps the other way": lambda f: _other_way(f["bays"]),
+    "a row that stops 0.001 too late": lambda f: _add(f["bays"], "stop_from_hinge_mm", "0.001"),
+    "a bulge off by 0.01": lambda f: _add(f["bays"], "sewn_all_round_bulge_mm", "0.01"),
+    "a stay-bent limit off by 0.1": lambda f: _add(f["bays"], "stay_bent_limit_mm", "0.1"),
+    "more room than there is": lambda f: _add(f["bays"], "room_mm", "0.01"),
+    "a slip on the way off by 0.002": lambda f: _add(f["bays"], "slip_most_mm", "0.002"),
+    "a bay left out": lambda f: _drop(f["bays"]),
 }

@@ -16,6 +16,7 @@ import math
 from fractions import Fraction
 
 from as_saved import checksum
+from job_bays import bay_figures
 from job_rows import as_sewn, clear_gap_um
 from job_sewing import sewing
 from pages import PagePlan, lines_of
@@ -162,4 +163,6 @@ def figures_of(job, pieces, papers=("A4",)):
                        **_page_figures(pieces, papers)},
             "pieces": _pieces(job, pieces),
             "rows": [_row(row) for piece in pieces for row in piece.rows],
+            "bays": [bay_figures(job, bay, pieces, Length, ABSENT)
+                     for bay in job.get("bays", [])],
             "side_seams": side_seams(job)}

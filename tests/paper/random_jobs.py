@@ -5,8 +5,8 @@ rows, sleeves that differ from their section, exact rows with each kind of left-
 sections of one, pieces narrower than a page, names in several alphabets, members we do not know;
 two jobs in three also for folded and round sleeves, flanges too narrow for their rows, shared side
 seams, missing sleeves, rows that stop short of the hinge row, gaps in the numbers, bays that hold
-what is not there, the job's own wire and foot, a bobbin typed or measured, and trial seams, one of
-them chosen.
+what is not there or were measured at stations, the job's own wire and foot, how tight its sheet
+may stay bent, a bobbin typed or measured, and trial seams, one of them chosen.
 """
 
 import random
@@ -165,8 +165,29 @@ def _bays(draw, codes, is_plain):
         rise = draw.length(0, 190)
         face = draw.choice(["bulging", "hollow"])
         holds = draw.choice([codes[0], "P9"]) if not is_plain and draw.chance(10) else code
-        bays.append(job_parts.bay(number, chord, rise, face, holds))
+        bay = job_parts.bay(number, chord, rise, face, holds)
+        if not is_plain and draw.chance(30):
+            bay["stations_mm"] = _stations(draw, chord, rise)
+        if not is_plain and draw.chance(20):
+            bay["taped_along_mm"] = draw.length(390, 2100)
+        bays.append(bay)
     return bays
+
+
+def _stations(draw, chord, rise):
+    """Along a chord and over its rise, each off by up to 2; now and then too few, in no order, or
+    bent both ways."""
+    ends = Decimal(1) if draw.chance(80) else Decimal(-1)
+    steps = draw.whole(2, 9) if draw.chance(85) else draw.whole(0, 1)
+    places = []
+    for step in range(steps + 1):
+        share = Decimal(step) / max(steps, 1)
+        out = 4 * Decimal(rise) * share * (1 - share) * (1 if share * 2 < 1 else ends)
+        places.append([mm(int(Decimal(chord) * share * 1000)),
+                       mm(int(out * 1000) + draw.whole(-2000, 2000))])
+    if draw.chance(8) and steps > 1:
+        places[0], places[1] = places[1], places[0]
+    return places
 
 
 def _wire_and_foot(draw):
@@ -223,6 +244,9 @@ def random_job(seed):
         made.update(_wire_and_foot(draw))
         if draw.chance(40):
             made["materials"] = _bobbin(draw)
+        if draw.chance(25):
+            made["materials"] = {draw.choice(["leaf", "backing"]): {
+                "stay_bent_times": draw.length(90, 340)}, **made.get("materials", {})}
         if draw.chance(50):
             made["trials"] = _trials(draw, sections, panels)
     if draw.chance(20):
