@@ -46,6 +46,8 @@ inline constexpr Um kAssumedHemUm = 20'000;
 inline constexpr Um kAssumedAdhesiveBandUm = 30'000;
 /// A row may hold cloth that wants to move up to this far. Assumed limit.
 inline constexpr Um kAssumedSlipLimitUm = 500;
+/// Woven cloth gives this much where it is held point by point, thousandths of a percent. Assumed.
+inline constexpr std::int64_t kAssumedEaseLimit = 500;
 /// Two measures of one length along a bay may differ this much. Assumed limit.
 inline constexpr Um kAssumedTapeLimitUm = 2'000;
 /// A reading at a station may be this far out, either way. Assumed.

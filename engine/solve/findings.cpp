@@ -72,6 +72,7 @@ std::vector<Finding> all_findings(const job::Job& job, const Results& results,
     }
   }
   check_materials(job, results, &findings);
+  check_bay_curves(job, results, &findings);
   check_codes(job, results, &findings);
   const std::int64_t staples = results.totals.side_staples + results.totals.lap_staples;
   if (staples > 0) findings.push_back(checks::staple_holes(staples));

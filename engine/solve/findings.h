@@ -68,6 +68,9 @@ void check_sewing(const job::Job& job, const job::Panel& panel, const Results& a
 /// Needle, thread, trial seams, machine and the values of materials, of the whole job.
 void check_materials(const job::Job& job, const Results& results, Findings* findings);
 
+/// Curves of the bays, and the pieces and rows that are bent over them.
+void check_bay_curves(const job::Job& job, const Results& results, Findings* findings);
+
 /// Codes that are missing, unknown or used twice anywhere in the job.
 void check_codes(const job::Job& job, const Results& results, Findings* findings);
 

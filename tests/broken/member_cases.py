@@ -203,6 +203,17 @@ def measured_bays():
             "[[400,93],[200,70],[0,0]]", "[[0,0],[0,0],[0,0]]", "[[-200,0],[0,50],[200,0]]",
             "[" + ",".join(f"[{x},0]" for x in range(1_000)) + "]")
     yield from _both(marsh(), bay + ("stations_mm",), bad, good)
+    for name, members, finding in (
+            ("one station", {"stations_mm": [[0, 0]]}, "stations_amiss"),
+            ("stations out of order", {"stations_mm": [[0, 0], [400, 93], [200, 70]]},
+             "stations_amiss"),
+            ("a tape 3.8 off", {"taped_along_mm": 703}, "tape_differs"),
+            ("a rise over half the chord", {"rise_mm": 333}, "bay_deep"),
+            ("a radius under the thickness", {"chord_mm": 0.4, "rise_mm": 0.1}, "bay_too_tight"),
+            ("a bay shorter than its piece", {"chord_mm": 600}, "bay_short")):
+        job = marsh()
+        job["bays"][0].update(members)
+        yield opens(name, text_of(job), f'"{finding}"')
 
 
 def makers():
