@@ -85,10 +85,12 @@ void stack_arrow(Page& page, const Section& at) {
   const Brush& brush = page.brush;
   const SewView& view = page.state.sew.view;
   const float x = at.bands.left - 16;
-  for (const float y : {at.bands.top, at.bands.bottom}) {
-    brush.line({x - 8, y}, {at.bands.left - 2, y}, kInk, 1.5f);
+  if (view.is_known) {
+    for (const float y : {at.bands.top, at.bands.bottom}) {
+      brush.line({x - 8, y}, {at.bands.left - 2, y}, kInk, 1.5f);
+    }
+    brush.arrow({x, at.bands.top + 1}, {x, at.bands.bottom - 1}, kInk, 1.8f, 7, true);
   }
-  brush.arrow({x, at.bands.top + 1}, {x, at.bands.bottom - 1}, kInk, 1.8f, 7, true);
   const float wide = sew_box_width();
   const float high = box_height();
   const float whole = high + brush.pitch(Role::second_line) + 2 * button_height() + 14;
