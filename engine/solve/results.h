@@ -34,6 +34,8 @@ struct Row {
   Um asked_um = 0;               ///< spacing or stitch asked for
   Um stitch_um = 0;              ///< stitch rows: what is sewn, none longer; asked, or a trial's
   Um stack_um = 0;               ///< stitch rows: the thickest place, not pressed; 0: not known
+  Um climb_um = 0;               ///< stitch rows: the highest step between plies, up or down
+  bool along_a_ply = false;      ///< stitch rows: runs just along the edge of a ply somewhere
   bool stack_is_typed = true;    ///< stitch rows: typed, not worked out from the plies
   bool first_is_shared = false;  ///< its first point belongs to the hinge row and is counted there
 };

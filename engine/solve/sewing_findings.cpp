@@ -50,19 +50,13 @@ std::vector<Finding> said_of(const Kind& kind, const Row& row) {
     keep(checks::stitch_not_as_approved(row.asked_um, kind.trial->stitch_um));
   }
   keep(checks::bobbin_too_short(thread_of(kind.job, kind.alone, row).each_um(), kind.usable_um));
-  if (row.stack_is_typed) {
-    if (kind.lift_um) keep(checks::foot_lift(*kind.lift_um, row.stack_um, 0));
+  if (!row.stack_is_typed && row.stack_um == 0) {
+    said.push_back(checks::stack_not_known(stack_of(kind.job, kind.alone, row).missing));
     return said;
   }
-  const Stack stack = stack_of(kind.job, kind.alone, row);
-  if (!stack.is_known) {
-    said.push_back(checks::stack_not_known(stack.missing));
-    return said;
-  }
-  keep(along_a_ply(stack));
+  if (row.along_a_ply) keep(along_a_ply(stack_of(kind.job, kind.alone, row)));
   if (kind.lift_um) {
-    const Um step = std::max(stack.rise_um, stack.fall_um);
-    keep(checks::foot_lift(*kind.lift_um, row.stack_um, step));
+    keep(checks::foot_lift(*kind.lift_um, row.stack_um, row.climb_um));
   }
   return said;
 }
@@ -70,8 +64,9 @@ std::vector<Finding> said_of(const Kind& kind, const Row& row) {
 /// Rows that every rule says the same of.
 bool are_alike(const Row& a, const Row& b) {
   return a.asked_um == b.asked_um && a.stitch_um == b.stitch_um && a.stack_um == b.stack_um &&
-         a.run.length_um == b.run.length_um && a.run.gaps == b.run.gaps && a.stack_is_typed &&
-         b.stack_is_typed;
+         a.climb_um == b.climb_um && !a.along_a_ply && !b.along_a_ply &&
+         a.stack_is_typed == b.stack_is_typed && a.run.length_um == b.run.length_um &&
+         a.run.gaps == b.run.gaps;
 }
 
 /// Every stitch row of one kind; gives back how many there are.

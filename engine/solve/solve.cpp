@@ -34,10 +34,11 @@ void lay_rows(const job::Job& job, const job::Panel& panel, const Piece& piece, 
 }
 
 template <typename Entry>
-SolvedPiece solved_alone(const job::Job& job, const Entry& entry) {
+SolvedPiece solved_alone(const job::Job& job, const Entry& entry, std::size_t index) {
   Results alone;
   Laying laying;
   Piece& piece = alone.pieces.emplace_back(piece_of(entry));
+  piece.entry = static_cast<int>(index);
   lay_rows(job, entry, piece, &laying);
   piece.row_count = static_cast<int>(laying.rows.size());
   alone.rows = std::move(laying.rows);
@@ -95,7 +96,7 @@ SolvedPieces solve_pieces(const job::Job& job, const job::Job& was_job, const So
           is_measured_alike && i < were.size() && first + i < was.size() && entries[i] == were[i];
       pieces.push_back(is_as_it_was
                            ? was[first + i]
-                           : std::make_shared<const SolvedPiece>(solved_alone(job, entries[i])));
+                           : std::make_shared<const SolvedPiece>(solved_alone(job, entries[i], i)));
     }
   };
   keep(job.sections, was_job.sections, 0);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 #include <map>
 #include <optional>
 #include <utility>
@@ -151,15 +152,26 @@ PlySet unknown_met(const std::vector<BladeStep>& steps, const Plies& plies) {
   return met & plies.unknown;
 }
 
-/// The stack of a row at its thickest; 0 where it is not known.
-Um thickest_um(const job::Job& job, const Row& row, const Plies& plies) {
+/// The stack of a row at its thickest, and its highest step; 0 where it is not known.
+struct Height {
+  Um most_um = 0;
+  Um climb_um = 0;
+  bool along = false;  ///< it runs along the edge of a ply somewhere
+};
+
+Height height_of(const job::Job& job, const Row& row, const Plies& plies) {
   const std::vector<BladeStep> steps = blade_steps(job, row, plies);
-  if (unknown_met(steps, plies) != 0) return 0;
-  Um most = 0;
-  for (const BladeStep& step : steps) {
-    most = std::max(most, layout::thickness_um(step.thickest, plies.shapes));
+  if (unknown_met(steps, plies) != 0) return {};
+  Height height;
+  Um before = 0;
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    const Um here = layout::thickness_um(steps[i].thickest, plies.shapes);
+    height.most_um = std::max(height.most_um, here);
+    if (i > 0) height.climb_um = std::max(height.climb_um, std::abs(here - before));
+    before = here;
+    height.along = height.along || steps[i].along;
   }
-  return most;
+  return height;
 }
 
 StackStep told(const BladeStep& step, const Row& row, const Plies& plies) {
@@ -249,18 +261,18 @@ std::vector<Um> all_that_matters(const Piece& piece, const Row& row) {
   return key;
 }
 
-using WorkedOut = std::map<std::vector<Um>, Um>;
+using WorkedOut = std::map<std::vector<Um>, Height>;
 
-Um stack_um(const job::Job& job, const job::Section& section, const Piece& piece, const Row& row,
-            WorkedOut* before) {
-  const auto [found, is_new] = before->try_emplace(all_that_matters(piece, row), 0);
-  if (is_new) found->second = thickest_um(job, row, plies_of(job, section, piece, row));
+Height height_of(const job::Job& job, const job::Section& section, const Piece& piece,
+                 const Row& row, WorkedOut* before) {
+  const auto [found, is_new] = before->try_emplace(all_that_matters(piece, row));
+  if (is_new) found->second = height_of(job, row, plies_of(job, section, piece, row));
   return found->second;
 }
 
-Um stack_um(const job::Job& job, const job::Panel& panel, const Piece& piece, const Row& row,
-            WorkedOut* /*before*/) {
-  return thickest_um(job, row, plies_of(job, panel, piece, row));
+Height height_of(const job::Job& job, const job::Panel& panel, const Piece& piece, const Row& row,
+                 WorkedOut* /*before*/) {
+  return height_of(job, row, plies_of(job, panel, piece, row));
 }
 
 template <typename Entry>
@@ -271,7 +283,12 @@ void set_all(const job::Job& job, const Entry& entry, Results* alone) {
     if (row.kind != RowKind::stitch) continue;
     const Said said = said_of(entry, row);
     row.stack_is_typed = !said.from_plies;
-    row.stack_um = said.from_plies ? stack_um(job, entry, piece, row, &before) : said.typed_um;
+    row.stack_um = said.typed_um;
+    if (!said.from_plies) continue;
+    const Height height = height_of(job, entry, piece, row, &before);
+    row.stack_um = height.most_um;
+    row.climb_um = height.climb_um;
+    row.along_a_ply = height.along;
   }
 }
 

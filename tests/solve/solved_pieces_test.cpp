@@ -23,9 +23,9 @@ bool same(const Row& a, const Row& b) {
   const auto told = [](const Row& row) {
     const layout::Run& run = row.run;
     return std::tuple(row.code, row.kind, row.place, row.piece, row.sleeve, row.in_from_edge_um,
-                      row.asked_um, row.stitch_um, row.stack_um, row.stack_is_typed,
-                      row.first_is_shared, run.start_um, run.length_um, run.gaps, run.step_um,
-                      run.left_over_um, run.left_before_um, run.is_empty);
+                      row.asked_um, row.stitch_um, row.stack_um, row.climb_um, row.along_a_ply,
+                      row.stack_is_typed, row.first_is_shared, run.start_um, run.length_um,
+                      run.gaps, run.step_um, run.left_over_um, run.left_before_um, run.is_empty);
   };
   return told(a) == told(b) && same(a.guide.from, b.guide.from) && same(a.guide.to, b.guide.to) &&
          a.guide.rise == b.guide.rise;

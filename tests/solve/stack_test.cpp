@@ -283,6 +283,8 @@ TEST_CASE("every row's figure is that of its own profile, alike as the rows may 
       const Stack stack = stack_of(job, results, row);
       CHECK(row.stack_um == stack.thickest_um());
       CHECK(stack.is_known == (row.stack_um > 0));
+      CHECK(row.climb_um == std::max(stack.rise_um, stack.fall_um));
+      CHECK(row.along_a_ply == stack.runs_along_an_edge);
       Um at = row.run.first_um();
       for (const StackStep& step : stack.steps) {
         CHECK(step.from_um == at);
