@@ -60,9 +60,15 @@ void add_sewing(const job::Job& job, const solve::Results& results, json* totals
   (*totals)["thread_each_m"] = metres(sewing.thread_each_um);
   json& rows = (*totals)["rows_per_bobbin"];
   if (sewing.rows_per_bobbin) rows = *sewing.rows_per_bobbin;
-  (*totals)["bobbin_fills"] = {{"side_rows", sewing.fills_of(solve::RowPlace::side)},
-                               {"lap_rows", sewing.fills_of(solve::RowPlace::lap)},
-                               {"panel_rows", sewing.fills_of(solve::RowPlace::panel)}};
+  const auto fills = [&sewing](solve::RowPlace place) -> json {
+    if (sewing.not_known_of(place) > 0) return nullptr;
+    return sewing.fills_of(place);
+  };
+  (*totals)["bobbin_fills"] = {{"side_rows", fills(solve::RowPlace::side)},
+                               {"lap_rows", fills(solve::RowPlace::lap)},
+                               {"panel_rows", fills(solve::RowPlace::panel)}};
+  const std::int64_t not_known = sewing.all_not_known();
+  if (not_known > 0) (*totals)["rows_of_stack_not_known"] = not_known;
 }
 
 /// The neighbour `step` places to the right, or null at the section's edge.

@@ -5,8 +5,8 @@
 
 #include "engine/base/number_text.h"
 #include "engine/plan/card_findings.h"
+#include "engine/solve/arm.h"
 #include "engine/solve/solve.h"
-#include "engine/takeoff/under_arm.h"
 
 namespace pouncemark::plan {
 namespace {
@@ -99,14 +99,23 @@ std::string code(const Source& source) {
   return source.sleeve(left ? 0 : 1).code + " over " + source.sleeve(left ? 1 : 0).code;
 }
 
+solve::RowArm arm_of(const Source& source) {
+  return solve::row_arm(source.job, source.results, source.row());
+}
+
+/// The smaller side of a joining row is the one at the right, the newest sleeve.
+bool lies_at_the_right(const Source& source) {
+  const solve::RowArm arm = arm_of(source);
+  const auto lap = static_cast<std::size_t>(source.row().sleeve);
+  return arm.work_um - source.piece().row_middles_um[lap] == arm.side_um;
+}
+
 CardRow row_of(const Source& source) {
   const layout::Run& run = source.row().run;
   CardRow row;
   row.place = source.row().place;
-  row.from = "BOTTOM";
-  row.to = "TOP";
-  row.start = paper_text(run.first_um());
-  row.stop = paper_text(run.last_um());
+  row.left = "BOTTOM";
+  row.right = "TOP";
   row.sew = paper_text(run.length_um);
   if (source.is_lap()) {
     row.edge_is_up = job::left_lies_over(source.section());
@@ -118,10 +127,13 @@ CardRow row_of(const Source& source) {
     row.ends_at_fly = !row.is_hinge;
     row.edge_is_up = (row.is_hinge || edge == "top") != hinge_is_right(source);
     if (row.ends_at_fly) {
-      row.from = "HINGE SIDE";
-      row.to = "FLY SIDE";
+      row.left = "HINGE SIDE";
+      row.right = "FLY SIDE";
     }
   }
+  row.begins_at_right = source.is_lap() ? lies_at_the_right(source) : !row.edge_is_up;
+  row.start = paper_text(row.begins_at_right ? run.last_um() : run.first_um());
+  row.stop = paper_text(row.begins_at_right ? run.first_um() : run.last_um());
   return row;
 }
 
@@ -217,23 +229,9 @@ std::string band(const Source& source, const SeamCard& card, const solve::Findin
   return "PEEL THE FILM: A STRIP OF 40, BOTH FACES";
 }
 
-/// Across the piece, from its row to the nearer edge; sleeves are joined at the right one by one.
-Um under_arm_um(const Source& source) {
-  const Um in = source.row().in_from_edge_um;
-  if (source.is_lap()) {
-    const Um done = source.piece().running_totals_um[static_cast<std::size_t>(source.row().sleeve)];
-    return takeoff::smaller_side_um(done + source.sleeve(1).width_um - source.section().lap_um,
-                                    done - in);
-  }
-  if (!source.is_panel()) return takeoff::smaller_side_um(source.sleeve().width_um, in);
-  const bool is_upright = panel_edge(source) == "hinge";
-  return takeoff::smaller_side_um(is_upright ? source.piece().width_um : source.piece().length_um,
-                                  in);
-}
-
 std::string arm_line(const Source& source) {
   const material::Value throat = job::value_of(source.job.materials, Field::machine_throat);
-  const std::string line = "Right of the needle " + paper_text(under_arm_um(source));
+  const std::string line = "Right of the needle " + paper_text(arm_of(source).side_um);
   if (!throat.is_known) return line + ".";
   return line + "; your arm takes " + paper_text(throat.thousandths) + ".";
 }
@@ -321,7 +319,10 @@ SeamCard seam_card(const job::Job& job, const solve::Results& results, const sol
   const takeoff::BobbinPlace& bobbin = sewing.places[static_cast<std::size_t>(row)];
   if (bobbin.bobbin > 0) card.lines.push_back(bobbin_line(source, bobbin));
   card.lines.push_back(arm_line(source));
-  if (source.row().first_is_shared) card.lines.push_back("Begin in the hinge row's corner hole.");
+  if (source.row().first_is_shared) {
+    card.lines.push_back(std::string(card.row.begins_at_right ? "End" : "Begin") +
+                         " in the hinge row's corner hole.");
+  }
   if (source.is_panel()) card.fly_side = fly_side_words(source);
   if (const job::Trial* trial = source.trial()) card.signed_by = trial->signed_by;
   return card;

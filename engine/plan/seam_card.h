@@ -21,16 +21,19 @@ struct CardCell {
   std::string beside;  ///< the lower of them
 };
 
-/// The row as it lies on the bench, FRONT UP, its start at the left. The piece's left edge, and the
-/// top of a panel whose hinge is at the left, are up.
+/// The row as it lies on the bench, FRONT UP, the datum end of its edge at the left. The piece's
+/// left edge, and the top of a panel whose hinge is at the left, are up.
 struct CardRow {
   solve::RowPlace place = solve::RowPlace::side;
   bool edge_is_up = false;   ///< the edge it is sewn along is above it; a lap: that edge lies under
   bool is_hinge = false;     ///< that edge is the hinge side
   bool ends_at_fly = false;  ///< it runs from the hinge side to the fly side
-  std::string from;          ///< "BOTTOM", "HINGE SIDE"
-  std::string to;            ///< "TOP", "FLY SIDE"
-  std::string start;         ///< "22", from the datum end of its edge
+  /// It is sewn from the right of the picture to its left: the work is fed away from the sewer, so
+  /// what is up then lies right of the needle, and that must be the smaller side.
+  bool begins_at_right = false;
+  std::string left;   ///< "BOTTOM", "HINGE SIDE"
+  std::string right;  ///< "TOP", "FLY SIDE"
+  std::string start;  ///< where sewing begins, "22", from the datum end of its edge
   std::string stop;
   std::string sew;  ///< from the first hole to the last
 };

@@ -79,18 +79,25 @@ void add_way(const plan::CardRow& row, const CardRoom& room, drawing::Drawing* p
   constexpr Um kBase = kFootUm + 5'400;
   constexpr Um kArrow = kBase - 1'600;
   const Um wide = room.wide_um;
-  const Um from = add_fitted(room.at(0, kBase), row.from, kPlace, wide / 3, picture);
-  FitStyle right = kPlace;
-  right.align = Align::right;
-  const Um to = add_fitted(room.at(wide, kBase), row.to, right, wide / 3, picture);
+  const Um from = add_fitted(room.at(0, kBase), row.left, kPlace, wide / 3, picture);
+  FitStyle at_right = kPlace;
+  at_right.align = Align::right;
+  const Um to = add_fitted(room.at(wide, kBase), row.right, at_right, wide / 3, picture);
   const Um middle = (from + wide - to) / 2;
   const Um sew = add_fitted(room.at(middle, kBase), "sew " + row.sew,
                             {5'600, 4'400, Weight::bold, Align::centre, 0}, wide / 3, picture);
   const drawing::Pen pen{700, {}, 0};
-  drawing::add_line(*picture, room.at(from + 4'000, kArrow),
-                    room.at(middle - sew / 2 - 2'500, kArrow), pen);
-  drawing::add_arrow(*picture, room.at(middle + sew / 2 + 2'500, kArrow),
-                     room.at(wide - to - 4'000, kArrow), pen);
+  const Spot left = room.at(from + 4'000, kArrow);
+  const Spot left_of_words = room.at(middle - sew / 2 - 2'500, kArrow);
+  const Spot right_of_words = room.at(middle + sew / 2 + 2'500, kArrow);
+  const Spot right = room.at(wide - to - 4'000, kArrow);
+  if (row.begins_at_right) {
+    drawing::add_line(*picture, right, right_of_words, pen);
+    drawing::add_arrow(*picture, left_of_words, left, pen);
+  } else {
+    drawing::add_line(*picture, left, left_of_words, pen);
+    drawing::add_arrow(*picture, right_of_words, right, pen);
+  }
 }
 
 }  // namespace
@@ -119,9 +126,13 @@ void add_row_picture(const plan::CardRow& row, bool has_staples, const CardRoom&
   }
   const Um half = (stop - start) / 2 - 4'000;
   FitStyle style{5'000, 3'800, Weight::bold, Align::left, 0};
-  add_fitted(room.at(start + 2'000, kTopUm - 1'100), "start " + row.start, style, half, picture);
+  const std::string begin = "start " + row.start;
+  const std::string end = "stop " + row.stop;
+  add_fitted(room.at(start + 2'000, kTopUm - 1'100), row.begins_at_right ? end : begin, style, half,
+             picture);
   style.align = Align::right;
-  add_fitted(room.at(stop - 2'000, kTopUm - 1'100), "stop " + row.stop, style, half, picture);
+  add_fitted(room.at(stop - 2'000, kTopUm - 1'100), row.begins_at_right ? begin : end, style, half,
+             picture);
   add_way(row, card, picture);
 }
 

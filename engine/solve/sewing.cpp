@@ -92,14 +92,20 @@ Sewing sewing_of(const job::Job& job, const Results& results) {
     is_any = true;
     thread_um[i] = thread_of(job, results, row).each_um();
     sewing.thread_each_um += thread_um[i];
+    if (is_stack_unknown(row)) ++sewing.not_known[static_cast<std::size_t>(row.place)];
     Um& longest = row.place == RowPlace::panel ? longest_panel_row : sewing.longest_row_um;
     longest = std::max(longest, thread_um[i]);
   }
-  if (sewing.longest_row_um == 0) sewing.longest_row_um = longest_panel_row;
+  const bool is_of_panels = sewing.longest_row_um == 0;
+  if (is_of_panels) sewing.longest_row_um = longest_panel_row;
+  const std::int64_t open_rows =
+      is_of_panels ? sewing.not_known_of(RowPlace::panel)
+                   : sewing.not_known_of(RowPlace::side) + sewing.not_known_of(RowPlace::lap);
   for (const RowPlace place : {RowPlace::side, RowPlace::lap, RowPlace::panel}) {
+    if (sewing.not_known_of(place) > 0) continue;
     sewing.fills[static_cast<std::size_t>(place)] = place_rows(results, thread_um, place, &sewing);
   }
-  if (is_any && sewing.longest_row_um > 0) {
+  if (is_any && sewing.longest_row_um > 0 && open_rows == 0) {
     sewing.rows_per_bobbin = takeoff::rows_a_bobbin(sewing.bobbin.usable_um, sewing.longest_row_um);
   }
   return sewing;

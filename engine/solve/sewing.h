@@ -30,16 +30,28 @@ struct Sewing {
   Um thread_each_um = 0;  ///< of each of the two threads, all rows
   Bobbin bobbin;
   Um longest_row_um = 0;  ///< thread of the longest side or joining row; of a panel's without those
-  std::optional<std::int64_t> rows_per_bobbin;  ///< for that row; nothing where no row is sewn
+  std::optional<std::int64_t> rows_per_bobbin;  ///< for that row; nothing where it is not known
   std::array<std::int64_t, 3> fills{0, 0, 0};   ///< by RowPlace
-  std::vector<takeoff::BobbinPlace> places;     ///< beside Results::rows; of others bobbin 0
+  /// Rows whose stack is not known, by RowPlace: their thread is counted without it, and for a kind
+  /// with such rows no bobbin is planned and `fills` is 0.
+  std::array<std::int64_t, 3> not_known{0, 0, 0};
+  std::vector<takeoff::BobbinPlace> places;  ///< beside Results::rows; of others bobbin 0
 
   std::int64_t fills_of(RowPlace place) const { return fills[static_cast<std::size_t>(place)]; }
+  std::int64_t not_known_of(RowPlace place) const {
+    return not_known[static_cast<std::size_t>(place)];
+  }
+  std::int64_t all_not_known() const { return not_known[0] + not_known[1] + not_known[2]; }
 };
 Sewing sewing_of(const job::Job& job, const Results& results);
 
 /// What each thread of one stitch row takes, through the stack at its thickest.
 takeoff::ThreadOfRow thread_of(const job::Job& job, const Results& results, const Row& row);
+
+/// The stack of a stitch row is not known yet.
+inline bool is_stack_unknown(const Row& row) {
+  return row.kind == RowKind::stitch && !row.stack_is_typed && row.stack_um == 0;
+}
 
 /// The bobbin of a job, from what was entered or assumed.
 Bobbin bobbin_of(const job::Job& job);

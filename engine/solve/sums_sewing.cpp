@@ -23,11 +23,6 @@ std::string told_value(const job::Job& job, Field field, Sum* sum) {
   return told(exact_mm_text(value.thousandths), value.is_assumed());
 }
 
-/// Of stitch rows only; others have their stack typed as nothing.
-bool is_stack_unknown(const Row& row) {
-  return row.kind == RowKind::stitch && !row.stack_is_typed && row.stack_um == 0;
-}
-
 std::vector<std::int64_t> threads_of(const job::Job& job, const Results& results) {
   std::vector<std::int64_t> each;
   for (const Row& row : results.rows) {

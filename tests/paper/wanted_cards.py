@@ -116,6 +116,28 @@ def _panel_card(job, panel, row):
     return row["code"], "panel", cells, 0, fly
 
 
+def _hinge_is_right(panel):
+    if "outline" not in panel:
+        return panel["hinge_side"] == "right"
+    starts = [edge["from_mm"][0] for edge in panel["outline"]]
+    at = [edge["role"] for edge in panel["outline"]].index("hinge_side")
+    return starts[at] + starts[(at + 1) % len(starts)] > min(starts) + max(starts)
+
+
+def begins_at_far_end(entry, code, sleeves, totals):
+    """A row begins at the end that brings the smaller side of the work right of the needle: FRONT
+    UP, the work fed away from the sewer, who then has the piece's left at the right hand when the
+    row begins at BOTTOM."""
+    if "+" in code:
+        at = sleeves.index(code.split("+")[0])
+        middle = Decimal(totals[at]) - Decimal(entry["lap_mm"]) / 2
+        return Decimal(totals[at + 1]) - middle <= middle
+    if "backing_thickness_mm" not in entry:
+        return code.endswith(" right")
+    edge = code[len(entry["code"]) + 1:].split(" ")[0]
+    return (edge == "bottom") != _hinge_is_right(entry)
+
+
 def wanted_cards(job, figures):
     """For each piece, its cards in the order of the rows."""
     rows = iter(figures["rows"])
@@ -139,7 +161,9 @@ def wanted_cards(job, figures):
                                   before["points"] if is_held else 0)
                     if head["kind"] == "section" else _panel_card(job, entry, row))
             first, last = Decimal(row["first_mm"]), Decimal(row["last_mm"])
-            cards.append(WantedCard(said[0], said[1], half(first), half(last), half(last - first),
-                                    *said[2:]))
+            ends = [half(first), half(last)]
+            if begins_at_far_end(entry, row["code"], sleeves, head.get("running_totals_mm")):
+                ends.reverse()
+            cards.append(WantedCard(said[0], said[1], *ends, half(last - first), *said[2:]))
         wanted.append(cards)
     return wanted

@@ -63,10 +63,12 @@ TEST_CASE(
   CHECK(card.code == "2-07 over 2-08");
   CHECK(card.job_name == "Harbour Ledger");
   CHECK(card.piece == "section 2");
-  CHECK(card.row.from == "BOTTOM");
-  CHECK(card.row.to == "TOP");
-  CHECK(card.row.start == "22");
-  CHECK(card.row.stop == "2278");
+  CHECK(card.row.left == "BOTTOM");
+  CHECK(card.row.right == "TOP");
+  // Fed away from the sewer with TOP first, the newest sleeve lies right of the needle.
+  CHECK(card.row.begins_at_right);
+  CHECK(card.row.start == "2278");
+  CHECK(card.row.stop == "22");
   CHECK(card.row.sew == "2256");
   // source: 64 + 72 + 84 + 104 + 128 + 104 + 84 − 6 × 18 = 532; √(7 × 1² + 6 × 0.5²) = 2.9, to a
   // half 3; two fifths of 300.
@@ -113,7 +115,7 @@ TEST_CASE("every card of a panel names the edge that stays unsewn") {
     const char* hinge_side;
     const char* row;
     bool edge_is_up;
-    const char* from;
+    const char* left;
     const char* fly_side;
   };
   const std::vector<Case> cases = {
@@ -129,13 +131,16 @@ TEST_CASE("every card of a panel names the edge that stays unsewn") {
     CAPTURE(one.hinge_side);
     const SeamCard card = card_of(tests::panel_job(690, 1420, one.hinge_side), one.row);
     CHECK(card.row.edge_is_up == one.edge_is_up);
-    CHECK(card.row.from == one.from);
-    CHECK(card.row.is_hinge == (card.row.to == "TOP"));
-    CHECK(card.row.ends_at_fly == (card.row.to == "FLY SIDE"));
+    CHECK(card.row.left == one.left);
+    CHECK(card.row.is_hinge == (card.row.right == "TOP"));
+    CHECK(card.row.ends_at_fly == (card.row.right == "FLY SIDE"));
+    // What is up in the picture lies right of the needle when the row begins at its left.
+    CHECK(card.row.begins_at_right == !one.edge_is_up);
     CHECK(card.fly_side == one.fly_side);
     CHECK(card.staples == 0);
-    const bool meets_the_hinge_row = card.lines.back() == "Begin in the hinge row's corner hole.";
-    CHECK(meets_the_hinge_row == card.row.ends_at_fly);
+    const std::string meets =
+        std::string(one.edge_is_up ? "Begin" : "End") + " in the hinge row's corner hole.";
+    CHECK((card.lines.back() == meets) == card.row.ends_at_fly);
     ++ran;
   }
   CHECK(ran == 6);

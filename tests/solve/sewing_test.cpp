@@ -146,3 +146,21 @@ TEST_CASE("every sum of thread and bobbins is true as it is written") {
   CHECK(rows_per_bobbin_sum(job, results).numbers[1] == "22,500 = 7 × 2,969.6 + 1,712.8, so 7");
   CHECK(bobbin_fills_sum(job, results, RowPlace::side).numbers[2] == "184 = 26 × 7 + 2, so 27");
 }
+
+TEST_CASE("rows whose stack is not known are counted apart, and no bobbin is planned for them") {
+  job::Job job = tests::demo_job("marsh-lights");
+  const solve::Sewing typed = solve::sewing_of(job, solve::solve(job));
+  CHECK(typed.all_not_known() == 0);
+  CHECK(typed.rows_per_bobbin.has_value());
+  // The panel's cloth and interlining were not entered.
+  job.panels[0].stack_from_plies = true;
+  const solve::Sewing open = solve::sewing_of(job, solve::solve(job));
+  CHECK(open.not_known_of(solve::RowPlace::panel) == 3);
+  CHECK(open.all_not_known() == 3);
+  CHECK(open.thread_each_um < typed.thread_each_um);
+  CHECK(open.fills_of(solve::RowPlace::panel) == 0);
+  CHECK(open.fills_of(solve::RowPlace::side) == typed.fills_of(solve::RowPlace::side));
+  CHECK(open.rows_per_bobbin == typed.rows_per_bobbin);
+  job.sections[0].side_rows.stack_from_plies = true;
+  CHECK_FALSE(solve::sewing_of(job, solve::solve(job)).rows_per_bobbin.has_value());
+}

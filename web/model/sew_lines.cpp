@@ -74,17 +74,23 @@ void add_more(const Solved& now, const SewKind& kind, Lines& lines) {
 
 void add_job(const Solved& now, Lines& lines) {
   const solve::Sewing sewing = solve::sewing_of(now.job, now.results);
-  if (!sewing.rows_per_bobbin) return;
-  add(lines, "thread_each", "Thread for the job, each",
+  if (sewing.thread_each_um == 0) return;
+  const bool is_all = sewing.all_not_known() == 0;
+  add(lines, "thread_each", is_all ? "Thread for the job, each" : "Thread for the job, at least",
       solve::thread_each_sum(now.job, now.results), "m");
-  add(lines, "rows_per_bobbin", "Rows a bobbin", solve::rows_per_bobbin_sum(now.job, now.results));
+  add(lines, "rows_per_bobbin", "Rows a bobbin",
+      sewing.rows_per_bobbin ? solve::rows_per_bobbin_sum(now.job, now.results)
+                             : not_known("the stack of some rows"));
   constexpr std::pair<RowPlace, const char*> kFills[] = {{RowPlace::side, "Bobbins, side rows"},
                                                          {RowPlace::lap, "Bobbins, joining rows"},
                                                          {RowPlace::panel, "Bobbins, panels"}};
   for (const auto& [place, label] : kFills) {
-    if (sewing.fills_of(place) == 0) continue;
+    const bool is_known = sewing.not_known_of(place) == 0;
+    if (is_known && sewing.fills_of(place) == 0) continue;
     add(lines, "fills." + std::to_string(static_cast<int>(place)), label,
-        solve::bobbin_fills_sum(now.job, now.results, place), {}, LineRank::whole_job);
+        is_known ? solve::bobbin_fills_sum(now.job, now.results, place)
+                 : not_known("the stack of some of these rows"),
+        {}, LineRank::whole_job);
   }
   add(lines, "job_holes", "Stitch holes, the job",
       solve::total_sum(now.results, solve::Total::stitch_holes), {}, LineRank::whole_job);
