@@ -298,6 +298,10 @@ std::vector<int> seam_card_rows(const solve::Results& results, const solve::Piec
   return rows;
 }
 
+CardRow card_row(const job::Job& job, const solve::Results& results, int row) {
+  return row_of({job, results, row});
+}
+
 SeamCard seam_card(const job::Job& job, const solve::Results& results, const solve::Sewing& sewing,
                    int row) {
   const Source source{job, results, row};

@@ -62,6 +62,10 @@ struct SeamCard {
 /// each.
 std::vector<int> seam_card_rows(const solve::Results& results, const solve::Piece& piece);
 
+/// How a stitch row with at least one hole lies, and at which end it begins, by its index in
+/// Results::rows.
+CardRow card_row(const job::Job& job, const solve::Results& results, int row);
+
 /// The card of one stitch row with at least one hole, by its index in Results::rows. `sewing` is
 /// solve::sewing_of of the same job: worked out once for all cards.
 SeamCard seam_card(const job::Job& job, const solve::Results& results, const solve::Sewing& sewing,

@@ -102,6 +102,15 @@ export const SCREENS = [
     leave: (bench) => bench.key('Escape')},
   {name: 'keys', reach: (bench) => bench.key('?'), leave: (bench) => bench.key('Escape')},
   {name: 'sew-side-rows', reach: (bench) => bench.press('stage.sew')},
+  {name: 'sew-at-the-machine', reach: (bench) => bench.press('sew.view.machine')},
+  {name: 'sew-machine-too-wide', reach: async (bench) => {
+    await bench.press('sew.kind.joining');
+    await bench.typeInto('arm.throat', '50');
+  }, leave: async (bench) => {
+    await bench.key('Control+z');
+    await bench.press('sew.kind.side');
+    await bench.press('sew.view.stack');
+  }},
   {name: 'sew-materials', reach: (bench) => bench.press('sew.materials')},
   {name: 'sew-thread', reach: (bench) => bench.press('material.thread')},
   {name: 'sew-standing', reach: (bench) => bench.press('standing.thread.label'),

@@ -4,6 +4,7 @@
 import assert from 'node:assert/strict';
 import {readFileSync} from 'node:fs';
 
+import {runsOn} from './measured.mjs';
 import {Checks, until} from './page.mjs';
 
 const checks = new Checks();
@@ -133,9 +134,51 @@ await checks.withBench({}, async (bench) => {
 });
 
 await checks.withBench({}, async (bench) => {
+  await sewing(bench, 'marsh-lights');
+  const opened = await bench.job();
+  await checks.check('at the machine: a joining row that the arm cannot reach is a stop', async () => {
+    await bench.press('sew.kind.joining');
+    await bench.press('sew.view.machine');
+    assert.match(await bench.line('sew.arm'), /not known: type how far the arm stands/);
+    assert.match(await bench.line('sew.order'), /one by one from the left; widest at 1-0\d\+0\d$/);
+    await bench.typeInto('arm.throat', '50');
+    assert.equal(await bench.line('last_action'), 'Machine, right of the needle not known → 50');
+    assert.equal(JSON.parse(await bench.job()).materials.machine.throat_mm, 50);
+    // source: a sleeve of 150 less half a lap of 18 is 141, and 141 − 50 = 91
+    assert.match(await bench.line('sew.arm'), /does not fit: 91(\.0)? too wide/);
+    const found = await Promise.all([0, 1, 2, 3].map((i) => bench.line(`finding-${i}`)));
+    assert.ok(found.some((one) => /^STOP .*: 91(\.0)? too wide: .*cannot be reached/.test(one)), found);
+    await bench.press('figure.arm_side');
+    assert.match(await bench.line('slip.arm_side.sum'), /the smaller of .* and .*: 141/);
+    await bench.press('figure.arm_side');
+  });
+  await checks.check('an arm long enough takes it flat, a shorter one rolled where that is high enough',
+    async () => {
+      await bench.typeInto('arm.throat', '141');
+      assert.match(await bench.line('sew.arm'), /flat: the arm takes 141$/);
+      assert.doesNotMatch(await bench.line('finding-0') ?? '', /cannot be reached/);
+      await bench.typeInto('arm.throat', '140.9');
+      assert.match(await bench.line('sew.arm'), /not known: rolled it is [\d.]+ across: type/);
+      await bench.typeInto('arm.height', '140');
+      assert.match(await bench.line('sew.arm'), /rolled: the arm takes 140\.9; rolled it is/);
+      await undoneTo(bench, opened, 4);
+    });
+  await checks.check('a side row lies with its own edge right of the needle', async () => {
+    await bench.press('sew.kind.side');
+    assert.match(await bench.line('figure.arm_side'), /^16(\.0)? right of the needle/);
+    assert.ok(!(await bench.places()).has('sew.order'));
+    await bench.press('sew.view.stack');
+  });
+  assert.deepEqual(bench.mistakes, []);
+});
+
+await checks.withBench({}, async (bench) => {
   await sewing(bench, 'harbour-ledger');
   const opened = await bench.job();
   const holes = async () => (await bench.line('slip.row_holes'));
+  await checks.check('one stitch of 6 and the needle stand at twenty times', async () => {
+    assert.ok((await runsOn(bench)).some(({words}) => words === '×20, cut along the row'));
+  });
   await checks.check('thread, rows a bobbin and fills of Harbour Ledger', async () => {
     assert.match(await bench.line('slip.thread_each'), /836\.77 m/);
     assert.match(await bench.line('slip.rows_per_bobbin'), / 7$/);

@@ -153,6 +153,7 @@ SewView sew_view(const Solved& now, const Solved* before, Place place, std::stri
   const bool has_was = !was.kinds.empty() && was.kinds[was.chosen].id == view.kinds[view.chosen].id;
   view.headline = headline_of(now, before, view, has_was ? &was : nullptr);
   const SewKind& chosen = view.kinds[view.chosen];
+  view.arm = sew_arm(now, before, chosen);
   for (std::size_t i = 0; i < view.boxes.size(); ++i) {
     const auto box = static_cast<SewBox>(i);
     view.boxes[i].shown = box_shown(now, place, chosen, box);

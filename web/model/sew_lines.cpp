@@ -69,7 +69,11 @@ void add_more(const Solved& now, const SewKind& kind, Lines& lines) {
        sewing.shear_out_mn ? solve::shear_out_sum(job, now.results, row)
                            : not_known("shear strength of the sheet"),
        sewing.shear_out_mn ? "N" : "");
-  more("arm_side", "Under the arm", solve::side_sum(job, now.results, row), "");
+  const solve::Row& widest = now.results.rows[static_cast<std::size_t>(widest_row(now, kind))];
+  more("arm_side", "Right of the needle", solve::side_sum(job, now.results, widest), "");
+  if (solve::row_arm(job, now.results, widest).roll_um > 0) {
+    more("arm_roll", "Across, were it rolled", solve::roll_sum(job, now.results, widest), "");
+  }
 }
 
 void add_job(const Solved& now, Lines& lines) {

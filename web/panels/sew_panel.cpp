@@ -96,6 +96,24 @@ float sew_kinds_switch(Page& page, float right, float top) {
   return right;
 }
 
+void sew_views_switch(Page& page, Spot corner) {
+  float right = corner.x;
+  for (const bool is_machine : {true, false}) {
+    const char* words = is_machine ? "At the machine" : "Stack";
+    const float width = button_width(page.brush, words);
+    const Area area = area_at(right - width, corner.y - button_height(), width, button_height());
+    const bool is_chosen = page.state.sew.is_at_machine == is_machine;
+    if (button(page.brush, page.hand, is_machine ? "sew.view.machine" : "sew.view.stack", area,
+               words, {is_chosen ? ButtonKind::chosen : ButtonKind::plain})) {
+      page.later([&state = page.state, is_machine] {
+        state.sew.is_at_machine = is_machine;
+        state.open_box = {};
+      });
+    }
+    right = area.left - 8;
+  }
+}
+
 float sew_openers(Page& page, float right, float top) {
   const float trials = opener(page, right, top, SewSlip::trials, "sew.trials", "Trial seam");
   return opener(page, trials - 8, top, SewSlip::materials, "sew.materials", "Materials");
@@ -124,7 +142,8 @@ void sew_panel(Page& page) {
   headline_words(page, {middle.left, line}, kinds - 8, false);
   const Area mat = {middle.left, second + height + 10, middle.right, middle.bottom};
   page.hand.start_group(true);
-  if (!page.state.sew.view.kinds.empty()) sew_picture(page, mat);
+  const SewStage& sew = page.state.sew;
+  if (!sew.view.kinds.empty()) (sew.is_at_machine ? sew_machine : sew_picture)(page, mat);
   page.hand.start_group(false);
   sew_slip(page);
 }

@@ -38,6 +38,17 @@ float sew_openers(Page& page, float right, float top);
 /// The cross-section in its area, with its four boxes.
 void sew_picture(Page& page, const Area& mat);
 
+/// The work under the machine's arm, seen from above, with the boxes of the machine.
+void sew_machine(Page& page, const Area& mat);
+
+/// The switch between the two, its lower right corner at `corner`.
+void sew_views_switch(Page& page, Spot corner);
+
+/// A word with its mark before it, told by its shape: a tick, a ring half full, a cross; then why.
+/// Gives the whole as set, up to `limit`.
+Area sew_verdict(const Page& page, Spot middle, solve::Verdict mark, const std::string& word,
+                 const std::string& because, float limit);
+
 /// Before the picture is drawn: what the open slip will lie over can no longer be touched.
 void cover_for_sew(Page& page);
 /// The open slip over the middle; nothing where none is open. Esc or its own button closes it.

@@ -18,13 +18,28 @@ void set_scale(const SewView& view, int times, Section* at) {
   at->stitch = of_um(*at, view.stitch_um);
 }
 
+/// What the longest name of a ply asks for, with its figure.
+float names_width(const Page& page) {
+  float widest = 0;
+  for (const SewPly& ply : page.state.sew.view.plies) {
+    const std::string name = ply.name + (ply.is_assumed ? ", assumed" : "");
+    widest = std::max(widest, page.brush.width_of(ply.thickness, Role::second_line, true) +
+                                  page.brush.width_of(name, Role::second_line, false));
+  }
+  return widest + 44;
+}
+
 /// The largest scale at which stack, thread, needle and one whole stitch have room; twenty at most.
 Section section_in(const Page& page, const Area& mat) {
   const SewView& view = page.state.sew.view;
   Section at;
   at.mat = mat;
   const float stack_column = sew_box_width() + 46;
-  const float name_column = 2 * sew_box_width() + 44;
+  float name_column = 2 * sew_box_width() + 44;
+  // Names may have what one stitch and the needle leave.
+  set_scale(view, 20, &at);
+  const float most = mat.width() - 12 - stack_column - at.stitch - 0.9f * at.blade - 27;
+  name_column = std::max(name_column, std::min(names_width(page), most));
   at.names = {mat.right - name_column, mat.top, mat.right - 12, mat.bottom};
   const float wide = at.names.left - 12 - mat.left - stack_column;
   const float above = 16 + page.brush.pitch(Role::figure);
@@ -237,26 +252,30 @@ std::string after_word(const SewView& view) {
 }
 
 void verdict(Page& page, const Section& at) {
-  const Brush& brush = page.brush;
   const SewView& view = page.state.sew.view;
-  const float middle = at.mat.top + 10 + brush.pitch(Role::figure) / 2;
-  const float left = at.mat.left + 14;
-  verdict_mark(brush, view.verdict, {left + 12, middle});
   const std::string word = solve::verdict_word(view.verdict);
-  float x = left + 34;
-  const float base = middle + brush.rise(Role::figure) / 2;
-  x += brush.words({x, base}, word, {Role::figure, true, kInk}) + 12;
-  const float room = at.needle_x - at.blade / 2 - 12 - x;
-  const std::string because = cut_short(brush, after_word(view), room, Role::text, false);
-  const float wide = brush.words({x, base}, because, {Role::text, false, kInk});
-  page.hand.note("sew.verdict", {left, middle - 14, x + wide, middle + 14},
-                 word + ": " + view.because);
-  brush.words({left, at.mat.bottom - 10},
-              std::string(kTimes) + std::to_string(at.times) + ", cut along the row",
-              {Role::second_line, false, kSoft});
+  const Spot middle = {at.mat.left + 26, at.mat.top + 10 + page.brush.pitch(Role::figure) / 2};
+  const Area set = sew_verdict(page, middle, view.verdict, word, after_word(view),
+                               at.needle_x - at.blade / 2 - 12);
+  page.hand.note("sew.verdict", set, word + ": " + view.because);
+  page.brush.words({at.mat.left + 14, at.mat.bottom - 10},
+                   std::string(kTimes) + std::to_string(at.times) + ", cut along the row",
+                   {Role::second_line, false, kSoft});
 }
 
 }  // namespace
+
+Area sew_verdict(const Page& page, Spot middle, solve::Verdict mark, const std::string& word,
+                 const std::string& because, float limit) {
+  const Brush& brush = page.brush;
+  verdict_mark(brush, mark, middle);
+  float x = middle.x + 22;
+  const float base = middle.y + brush.rise(Role::figure) / 2;
+  x += brush.words({x, base}, word, {Role::figure, true, kInk}) + 12;
+  const std::string shown = cut_short(brush, because, limit - x, Role::text, false);
+  x += brush.words({x, base}, shown, {Role::text, false, kInk});
+  return {middle.x - 12, middle.y - 14, x, middle.y + 14};
+}
 
 void sew_picture(Page& page, const Area& mat) {
   const SewView& view = page.state.sew.view;
@@ -277,6 +296,7 @@ void sew_picture(Page& page, const Area& mat) {
   }
   verdict(page, at);
   sew_measures(page, at);
+  sew_views_switch(page, {mat.right - 12, mat.bottom - 10});
 }
 
 }  // namespace pouncemark::web

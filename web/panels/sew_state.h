@@ -18,6 +18,7 @@ struct SewStage {
   std::int64_t turn = -1;  ///< of the bench that `view` was worked out for, with `made_for`
   std::string made_for;
   SewView view;
+  bool is_at_machine = false;  ///< the work under the arm instead of the cross-section
   SewSlip slip = SewSlip::none;
   int item = 0;                ///< of the slip "Materials": material::Item
   std::string field;           ///< id of the line of it that is open
