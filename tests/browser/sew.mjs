@@ -140,7 +140,7 @@ await checks.withBench({}, async (bench) => {
     await bench.press('sew.kind.joining');
     await bench.press('sew.view.machine');
     assert.match(await bench.line('sew.arm'), /not known: type how far the arm stands/);
-    assert.match(await bench.line('sew.order'), /one by one from the left; widest at 1-0\d\+0\d$/);
+    assert.match(await bench.line('sew.order'), /one by one from the left; widest side 141, at 1-0\d\+0\d$/);
     await bench.typeInto('arm.throat', '50');
     assert.equal(await bench.line('last_action'), 'Machine, right of the needle not known → 50');
     assert.equal(JSON.parse(await bench.job()).materials.machine.throat_mm, 50);

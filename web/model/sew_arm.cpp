@@ -72,7 +72,8 @@ SewArm sew_arm(const Solved& now, const Solved* before, const SewKind& kind) {
   arm.word = word_of(arm.how);
   arm.because = because_of(arm);
   if (row.place == solve::RowPlace::lap) {
-    arm.order = "Sleeves added one by one from the left; widest at " + row.code;
+    arm.order = "Sleeves added one by one from the left; widest side " +
+                short_mm_text(arm.side_um, 1) + ", at " + row.code;
   }
   for (std::size_t i = 0; i < arm.boxes.size(); ++i) {
     arm.boxes[i].shown = box_shown(now, kArmFields[i]);

@@ -80,7 +80,9 @@ void draw_work(const Page& page, const Plan& at) {
   const bool is_rolled = arm.how == UnderArm::rolled;
   const Area work = {at.left, at.view.top + 4, is_rolled ? at.needle.x : at.right,
                      at.view.bottom - 4};
-  brush.fill(work, kSheet);
+  const SewView& view = page.state.sew.view;
+  const bool is_panel = view.kinds[view.chosen].of == job::RowsOf::panel_rows;
+  brush.fill(work, is_panel ? kCloth : kSheet);
   torn(brush, {work.left, work.top}, {work.right, work.top});
   torn(brush, {work.left, work.bottom}, {work.right, work.bottom});
   if (at.is_torn) {
@@ -114,8 +116,8 @@ void draw_arm(const Page& page, const Plan& at) {
   const SewArm& work = page.state.sew.view.arm;
   const float half = kArmMm / 2 * at.px;
   const float head = at.needle.x - 0.8f * half;
-  const Area arm = {head, at.needle.y - half, at.foot + kFootMm * at.px, at.needle.y + half};
-  const Area foot = {at.foot, arm.top - half * 0.5f, arm.right, arm.bottom + half * 0.5f};
+  const Area arm = {head, at.needle.y - half, at.foot + kFootMm * at.px - 1, at.needle.y + half};
+  const Area foot = {at.foot, arm.top - half * 0.5f, arm.right + 1, arm.bottom + half * 0.5f};
   if (work.throat_um == 0) {
     const std::array<Spot, 9> edge = {
         Spot{arm.left, arm.top},     Spot{foot.left, arm.top},      Spot{foot.left, foot.top},
@@ -137,8 +139,8 @@ void draw_arm(const Page& page, const Plan& at) {
     // What is too wide lies where the foot stands.
     const Area over = {at.foot, at.view.top + 4, at.right, at.view.bottom - 4};
     brush.frame(over, kStop, 2.5f);
-    for (float y = over.top; y < over.bottom; y += 12) {
-      brush.line({over.left, std::min(over.bottom, y + 12)}, {over.right, y}, kStop, 1.5f);
+    for (float y = over.top; y < over.bottom; y += 28) {
+      brush.line({over.left, std::min(over.bottom, y + 28)}, {over.right, y}, kStop, 1.5f);
     }
   } else {
     brush.dashes({at.right, arm.top}, {at.right, arm.bottom}, kSheetEdge, 1.5f, 5, 4);
