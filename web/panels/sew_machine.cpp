@@ -23,6 +23,7 @@ struct Plan {
   float left = 0;        ///< the work's edges
   float right = 0;       ///< flat or rolled, as it lies
   float foot = 0;        ///< the arm's foot, where it begins
+  float half = 0;        ///< of the arm, across, as drawn
   bool is_torn = false;  ///< more of the work lies at the left than is seen
 };
 
@@ -45,6 +46,9 @@ Plan plan_in(const Page& page, const Area& mat) {
   const float right = std::max(reach + kFootMm + 26, side + 12);
   at.px = std::min((at.view.right - at.needle.x) / right, kMostPxPerMm);
   at.foot = at.needle.x + reach * at.px;
+  // The words at the ends of the work stay clear of the arm.
+  const float words = 20 + 2.1f * brush.pitch(Role::second_line);
+  at.half = std::min(kArmMm / 2 * at.px, std::max(12.0f, at.view.bottom - at.needle.y - words));
   at.right = at.needle.x + side * at.px;
   at.left = at.needle.x - mm(arm.work_um - arm.side_um) * at.px;
   at.is_torn = at.left < at.view.left;
@@ -114,7 +118,7 @@ void draw_row(const Page& page, const Plan& at) {
 void draw_arm(const Page& page, const Plan& at) {
   const Brush& brush = page.brush;
   const SewArm& work = page.state.sew.view.arm;
-  const float half = kArmMm / 2 * at.px;
+  const float half = at.half;
   const float head = at.needle.x - 0.8f * half;
   const Area arm = {head, at.needle.y - half, at.foot + kFootMm * at.px - 1, at.needle.y + half};
   const Area foot = {at.foot, arm.top - half * 0.5f, arm.right + 1, arm.bottom + half * 0.5f};
@@ -237,8 +241,7 @@ void measures(Page& page, const Plan& at) {
   } else {
     brush.arrow({x + 1, throat}, {at.foot - 1, throat}, ink, 1.8f, 7, true);
   }
-  brush.dashes({at.foot, at.needle.y + kArmMm * 0.75f * at.px}, {at.foot, throat + 8}, kInk, 1, 4,
-               3);
+  brush.dashes({at.foot, at.needle.y + at.half * 1.5f}, {at.foot, throat + 8}, kInk, 1, 4, 3);
   brush.words({x - 12, throat + brush.rise(Role::text) / 2}, "needle to arm",
               {Role::text, false, kInk, Side::right});
   machine_box(page, 0, box, "");
