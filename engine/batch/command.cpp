@@ -1,5 +1,7 @@
 #include "engine/batch/command.h"
 
+#include <array>
+
 #include "engine/base/length_entry.h"
 
 namespace pouncemark::batch {
@@ -22,19 +24,26 @@ Result<bool> take_bars(const std::string& words, output::PrintOptions* print) {
   return true;
 }
 
+struct GuideWord {
+  const char* word;
+  output::Guide guide;
+};
+constexpr std::array<GuideWord, 6> kGuideWords = {{{"test-page", output::Guide::test_page},
+                                                   {"full-face", output::Guide::full_face},
+                                                   {"tick-list", output::Guide::tick_list},
+                                                   {"seam-card", output::Guide::seam_card},
+                                                   {"trial-card", output::Guide::trial_card},
+                                                   {"machine-card", output::Guide::machine_card}}};
+constexpr const char* kAllGuideWords =
+    "test-page, full-face, tick-list, seam-card, trial-card or machine-card";
+
 Result<bool> take_guide(const std::string& word, output::PrintOptions* print) {
-  if (word == "test-page") {
-    print->guide = output::Guide::test_page;
-  } else if (word == "full-face") {
-    print->guide = output::Guide::full_face;
-  } else if (word == "tick-list") {
-    print->guide = output::Guide::tick_list;
-  } else if (word == "seam-card") {
-    print->guide = output::Guide::seam_card;
-  } else {
-    return wrong("--guide " + word, "test-page, full-face, tick-list or seam-card");
+  for (const GuideWord& one : kGuideWords) {
+    if (word != one.word) continue;
+    print->guide = one.guide;
+    return true;
   }
-  return true;
+  return wrong("--guide " + word, kAllGuideWords);
 }
 
 Result<bool> take_option(const std::string& name, const std::string& value, Command* command) {
@@ -60,8 +69,7 @@ Result<bool> take_options(const std::vector<std::string>& words, Command* comman
     has_guide = has_guide || words[i] == "--guide";
     has_paper = has_paper || words[i] == "--paper";
   }
-  if (!has_guide)
-    return wrong("no --guide", "--guide test-page, full-face, tick-list or seam-card");
+  if (!has_guide) return wrong("no --guide", std::string("--guide ") + kAllGuideWords);
   if (!has_paper) return wrong("no --paper", "--paper A4, A3, Letter, Tabloid or 900x1200");
   if (command->out_folder.empty()) return wrong("no --out", "--out FOLDER");
   return true;

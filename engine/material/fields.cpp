@@ -151,4 +151,10 @@ std::string_view choice_word(const FieldRow& row, std::int64_t number) {
   return rest.substr(0, rest.find('|'));
 }
 
+std::string_view sheet_name(Sheet sheet) {
+  constexpr std::array<std::string_view, 5> kNames = {"PETG", "polyester film", "polycarbonate",
+                                                      "acrylic", "rigid PVC"};
+  return kNames[static_cast<std::size_t>(sheet)];
+}
+
 }  // namespace pouncemark::material

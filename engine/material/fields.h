@@ -116,6 +116,9 @@ std::string_view item_words(Item item);
 /// The choice with this number, from 0: empty beyond the last.
 std::string_view choice_word(const FieldRow& row, std::int64_t number);
 
+/// What a kind of sheet is called in a sentence: "PETG", "polyester film".
+std::string_view sheet_name(Sheet sheet);
+
 /// A value as it is worked with. Numbers and choices stand in `thousandths` (a choice is its number
 /// from 0, not multiplied), words in `words`.
 struct Value {

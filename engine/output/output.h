@@ -19,7 +19,14 @@ struct NamedBytes {
   std::string bytes;
 };
 
-enum class Guide { test_page, full_face, tick_list, seam_card };
+enum class Guide { test_page, full_face, tick_list, seam_card, trial_card, machine_card };
+
+/// Cards are read, not measured: no correction is applied to them, and bars refuse none.
+inline bool is_card(Guide guide) { return guide >= Guide::seam_card; }
+/// Guides of the whole job are one file, whatever its pieces.
+inline bool is_of_whole_job(Guide guide) {
+  return guide == Guide::test_page || guide > Guide::seam_card;
+}
 
 struct PrintOptions {
   Guide guide = Guide::full_face;
@@ -29,7 +36,7 @@ struct PrintOptions {
   int piece = -1;            ///< index into Results::pieces; -1: all, one file each
 };
 
-/// One file for each piece (one in all for the test page). Problems: paper_unknown,
+/// One file for each piece (one in all for guides of the whole job). Problems: paper_unknown,
 /// paper_too_small, paper_bars_out, paper_too_many_pages.
 Result<std::vector<NamedBytes>> print(const job::Job& job, const solve::Results& results,
                                       const PrintOptions& options, const writers::Faces& faces);

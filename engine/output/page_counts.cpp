@@ -1,13 +1,15 @@
 #include "engine/output/page_counts.h"
 
+#include <algorithm>
 #include <cstddef>
 #include <limits>
 
 #include "engine/base/number_text.h"
 #include "engine/plan/seam_card.h"
+#include "engine/plan/trial_card.h"
+#include "engine/sheets/card_cut.h"
 #include "engine/sheets/full_face.h"
 #include "engine/sheets/row_groups.h"
-#include "engine/sheets/seam_cards.h"
 #include "engine/sheets/tick_list.h"
 
 namespace pouncemark::output {
@@ -121,6 +123,17 @@ Result<CardPages> seam_card_pages(const solve::Results& results, int piece,
   const std::vector<int> rows =
       plan::seam_card_rows(results, results.pieces[static_cast<std::size_t>(piece)]);
   const auto cards = static_cast<std::int64_t>(rows.size());
+  return CardPages{cards, divide_up(cards, cut->cards_a_page())};
+}
+
+Result<CardPages> job_card_pages(const solve::Results& results, bool is_trial,
+                                 const std::string& paper_words) {
+  const Result<sheets::Paper> paper = sheets::read_paper(paper_words);
+  if (!paper) return paper.problem();
+  const Result<sheets::CardCut> cut = sheets::card_cut(*paper, sheets::kPageCard);
+  if (!cut) return cut.problem();
+  const auto kinds = static_cast<std::int64_t>(plan::trial_card_kinds(results).size());
+  const std::int64_t cards = is_trial ? kinds : std::min<std::int64_t>(kinds, 1);
   return CardPages{cards, divide_up(cards, cut->cards_a_page())};
 }
 

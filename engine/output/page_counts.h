@@ -66,4 +66,8 @@ struct CardPages {
 Result<CardPages> seam_card_pages(const solve::Results& results, int piece,
                                   const std::string& paper);
 
+/// The trial cards of a job, or its machine card; none where it sews no row. Problems as above.
+Result<CardPages> job_card_pages(const solve::Results& results, bool is_trial,
+                                 const std::string& paper);
+
 }  // namespace pouncemark::output

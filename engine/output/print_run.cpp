@@ -9,6 +9,7 @@
 #include "engine/output/file_names.h"
 #include "engine/output/page_counts.h"
 #include "engine/sheets/full_face.h"
+#include "engine/sheets/job_cards.h"
 #include "engine/sheets/seam_cards.h"
 #include "engine/sheets/test_page.h"
 #include "engine/sheets/tick_list.h"
@@ -129,25 +130,59 @@ Result<PrintRun::Waiting> PrintRun::seam_cards(const Order& order, int piece) co
   return file;
 }
 
+/// One card for each kind of row. A job that sews none has no page, and no file.
+Result<PrintRun::Waiting> PrintRun::trial_cards(const Order& order) const {
+  const Result<sheets::CardCut> cut = sheets::card_cut(order.paper, sheets::kPageCard);
+  if (!cut) return cut.problem();
+  const auto cards =
+      std::make_shared<const sheets::TrialCards>(job_, results_, *cut, order.checksum);
+  Waiting file = waiting_file(order, "trial-card_" + order.paper.name + ".pdf", "trial card");
+  file.options.subject = "file " + order.checksum + ". A card to fill in, not a true-size guide.";
+  file.paper = cut->page;
+  file.pages = cards->pages();
+  file.page = [cards](std::int64_t index) { return cards->page(index); };
+  return file;
+}
+
+Result<PrintRun::Waiting> PrintRun::machine_card(const Order& order) const {
+  const Result<sheets::CardCut> cut = sheets::card_cut(order.paper, sheets::kPageCard);
+  if (!cut) return cut.problem();
+  Waiting file = waiting_file(order, "machine-card_" + order.paper.name + ".pdf", "machine card");
+  file.options.subject = "file " + order.checksum + ". A card to fill in, not a true-size guide.";
+  file.paper = cut->page;
+  file.pages = plan::trial_card_kinds(results_).empty() ? 0 : 1;
+  file.page = [this, cut = *cut, checksum = order.checksum](std::int64_t) {
+    return sheets::machine_card_page(plan::machine_card(job_, results_), cut, checksum);
+  };
+  return file;
+}
+
+Result<PrintRun::Waiting> PrintRun::of_whole_job(const Order& order, Guide guide) const {
+  if (guide == Guide::trial_card) return trial_cards(order);
+  if (guide == Guide::machine_card) return machine_card(order);
+  return test_page(order);
+}
+
+Result<PrintRun::Waiting> PrintRun::of_piece(const Order& order, Guide guide, int piece) const {
+  if (guide == Guide::tick_list) return tick_list(order, piece);
+  if (guide == Guide::seam_card) return seam_cards(order, piece);
+  return full_face(order, piece);
+}
+
 Result<std::int64_t> PrintRun::add(const PrintOptions& options) {
   const Result<sheets::Paper> paper = sheets::read_paper(options.paper);
   if (!paper) return paper.problem();
-  // Cards are cut out and read: how true the printer is matters nothing to them.
-  const bool is_true_size = options.guide != Guide::seam_card;
-  const auto check = sheets::print_check(
-      *paper,
-      is_true_size ? sheets::Bars{options.bar_across_um, options.bar_along_um} : sheets::Bars{});
+  const sheets::Bars bars{options.bar_across_um, options.bar_along_um};
+  const auto check = sheets::print_check(*paper, is_card(options.guide) ? sheets::Bars{} : bars);
   if (!check) return check.problem();
   const Order order{*paper, *check, sha256_.substr(0, 12)};
+  const bool is_whole = is_of_whole_job(options.guide);
+  const int count = is_whole ? 1 : static_cast<int>(results_.pieces.size());
   std::vector<Waiting> files;
-  if (options.guide == Guide::test_page) files.push_back(test_page(order));
-  const int pieces =
-      options.guide == Guide::test_page ? 0 : static_cast<int>(results_.pieces.size());
-  for (int piece = 0; piece < pieces; ++piece) {
-    if (options.piece >= 0 && options.piece != piece) continue;
-    Result<Waiting> file = options.guide == Guide::tick_list   ? tick_list(order, piece)
-                           : options.guide == Guide::seam_card ? seam_cards(order, piece)
-                                                               : full_face(order, piece);
+  for (int piece = 0; piece < count; ++piece) {
+    if (!is_whole && options.piece >= 0 && options.piece != piece) continue;
+    Result<Waiting> file =
+        is_whole ? of_whole_job(order, options.guide) : of_piece(order, options.guide, piece);
     if (!file) return file.problem();
     if (file->pages > 0) files.push_back(std::move(file.value()));
   }

@@ -50,6 +50,10 @@ class PrintRun {
   Result<Waiting> full_face(const Order& order, int piece) const;
   Result<Waiting> tick_list(const Order& order, int piece) const;
   Result<Waiting> seam_cards(const Order& order, int piece) const;
+  Result<Waiting> trial_cards(const Order& order) const;
+  Result<Waiting> machine_card(const Order& order) const;
+  Result<Waiting> of_whole_job(const Order& order, Guide guide) const;
+  Result<Waiting> of_piece(const Order& order, Guide guide, int piece) const;
   void finish_file();
 
   const job::Job& job_;

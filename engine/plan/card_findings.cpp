@@ -46,4 +46,22 @@ std::vector<const solve::Finding*> findings_at(const solve::Results& results, in
   return found;
 }
 
+std::vector<const solve::Finding*> findings_of_the_job(const solve::Results& results) {
+  std::vector<const solve::Finding*> found;
+  for (const solve::Finding& finding : results.findings) {
+    const bool is_note = finding.severity == solve::Severity::note;
+    const bool is_whole = finding.part == Part::whole && finding.piece < 0;
+    if (!is_note && is_whole && is_about_sewing(finding)) found.push_back(&finding);
+  }
+  return found;
+}
+
+std::string in_short(const solve::Finding& finding) {
+  const std::string& sentence = finding.sentence;
+  const std::string short_by = finding.figure + " short: ";
+  const std::size_t start = sentence.starts_with(short_by) ? short_by.size() : 0;
+  const std::size_t end = sentence.find(". ");
+  return sentence.substr(start, end == std::string::npos ? end : end + 1 - start);
+}
+
 }  // namespace pouncemark::plan

@@ -14,9 +14,6 @@ namespace {
 using material::Field;
 using solve::RowPlace;
 
-/// A length on paper: whole or a half.
-std::string paper_text(Um um) { return short_mm_text(divide_round(um, 500) * 500, 1); }
-
 /// The row a card is of, and what it belongs to.
 struct Source {
   const job::Job& job;
@@ -145,21 +142,6 @@ CardCell stitch_cell(const Source& source) {
           is_measured ? "set at " + short_mm_text(asked, 2) : "mm"};
 }
 
-CardCell needle_cell(const Source& source) {
-  const material::Value system = job::value_of(source.job.materials, Field::needle_system);
-  const material::Value point = job::value_of(source.job.materials, Field::needle_point);
-  std::string words(
-      material::choice_word(material::row_of(Field::needle_point), point.thousandths));
-  std::replace(words.begin(), words.end(), '_', ' ');
-  if (words == "round") words += " point";
-  return {"needle size", std::to_string(source.job.needle_size), system.words, words};
-}
-
-CardCell thread_cell(const Source& source) {
-  const material::Value label = job::value_of(source.job.materials, Field::thread_label);
-  return {"thread, both", "tex " + std::to_string(source.job.thread_tex), {}, label.words};
-}
-
 CardCell in_from_cell(const Source& source) {
   const std::string figure = short_mm_text(source.row().in_from_edge_um, 1);
   if (source.is_lap()) {
@@ -269,16 +251,6 @@ std::string bobbin_line(const Source& source, const takeoff::BobbinPlace& place)
   return goes_on_elsewhere(source) ? line + " New one before the next." : line;
 }
 
-/// The sentence of a finding up to its first full stop (a figure's point is none), and without how
-/// much is short: what was found and what is needed say it.
-std::string in_short(const solve::Finding& finding) {
-  const std::string& sentence = finding.sentence;
-  const std::string short_by = finding.figure + " short: ";
-  const std::size_t start = sentence.starts_with(short_by) ? short_by.size() : 0;
-  const std::size_t end = sentence.find(". ");
-  return sentence.substr(start, end == std::string::npos ? end : end + 1 - start);
-}
-
 void add_findings(const Source& source, SeamCard* card, const solve::Finding** first_stop) {
   for (const solve::Finding* finding : findings_at(source.results, source.index)) {
     const bool is_stop = finding->severity == solve::Severity::stop;
@@ -311,8 +283,9 @@ SeamCard seam_card(const job::Job& job, const solve::Results& results, const sol
   card.job_name = job.name;
   card.piece = (source.is_panel() ? "panel " : "section ") + source.piece().code;
   card.row = row_of(source);
-  card.cells = {stitch_cell(source),  needle_cell(source),         thread_cell(source),
-                in_from_cell(source), total_or_stack_cell(source), tail_cell(source)};
+  card.cells = {
+      stitch_cell(source),         needle_cell(job), thread_cell(job), in_from_cell(source),
+      total_or_stack_cell(source), tail_cell(source)};
   const solve::Row* staples = staple_row(source);
   card.staples = staples == nullptr ? 0 : staples->run.points();
   card.staples_stay = staples_out(source) == job::StaplesOut::stay;

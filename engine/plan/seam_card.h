@@ -6,20 +6,11 @@
 #include <vector>
 
 #include "engine/job/job.h"
+#include "engine/plan/card_cells.h"
 #include "engine/solve/results.h"
 #include "engine/solve/sewing.h"
 
-/// Floor 8, plan: what each trade is handed, as words and figures: cards. Knows jobs and results,
-/// no page and no screen.
 namespace pouncemark::plan {
-
-/// One cell of a card: what it is, its figure, what stands beside the figure.
-struct CardCell {
-  std::string label;
-  std::string figure;
-  std::string over;    ///< small words, the upper of two lines; often empty
-  std::string beside;  ///< the lower of them
-};
 
 /// The row as it lies on the bench, FRONT UP, the datum end of its edge at the left. The piece's
 /// left edge, and the top of a panel whose hinge is at the left, are up.

@@ -4,28 +4,13 @@
 #include <string>
 #include <vector>
 
-#include "engine/base/result.h"
 #include "engine/drawing/drawing.h"
 #include "engine/job/job.h"
-#include "engine/sheets/paper.h"
+#include "engine/sheets/card_cut.h"
 #include "engine/solve/results.h"
 #include "engine/solve/sewing.h"
 
 namespace pouncemark::sheets {
-
-/// How seam cards lie on a paper: whichever way round it holds more of them. Cut along the dashed
-/// lines two of an A4 are A5.
-struct CardCut {
-  Paper page;  ///< the paper, lying on its side where `width_um` is the longer
-  int across = 1;
-  int down = 1;
-  Um card_wide_um = 0;  ///< of what is printed of one card
-
-  std::int64_t cards_a_page() const { return std::int64_t{across} * down; }
-};
-
-/// Problem: paper_too_small under 140 x 210, which holds no card.
-Result<CardCut> card_cut(const Paper& paper);
 
 /// The seam cards of one piece, one for each stitch row in the order of the results. Nothing on
 /// them is true to size, so no correction is applied. Job and results outlive them.

@@ -97,13 +97,6 @@ void check_needle_and_thread(const job::Job& job, const Results& results, Findin
   }
 }
 
-/// What a kind of sheet is called in a sentence.
-std::string_view sheet_name(material::Sheet sheet) {
-  constexpr std::array<std::string_view, 5> kNames = {"PETG", "polyester film", "polycarbonate",
-                                                      "acrylic", "rigid PVC"};
-  return kNames[static_cast<std::size_t>(sheet)];
-}
-
 void check_machine(const job::Job& job, const Results& results, Findings* findings) {
   const Value speed = job::value_of(job.materials, Field::machine_speed);
   if (!speed.is_known || results.totals.row_um == 0) return;
@@ -114,7 +107,7 @@ void check_machine(const job::Job& job, const Results& results, Findings* findin
   const Value sheet =
       job::value_of(job.materials, has_sleeves ? Field::leaf_sheet : Field::backing_sheet);
   keep(checks::too_fast(speed.thousandths,
-                        sheet_name(static_cast<material::Sheet>(sheet.thousandths)),
+                        material::sheet_name(static_cast<material::Sheet>(sheet.thousandths)),
                         softens.thousandths),
        "machine", findings);
 }

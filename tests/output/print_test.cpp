@@ -171,6 +171,48 @@ TEST_CASE("seam cards are one file a piece that has a row, and any bar prints th
   CHECK(printed(bare, order(Guide::seam_card, "A4"))->empty());
 }
 
+TEST_CASE("trial card and machine card are one file each for the whole job, whatever the bars") {
+  struct Case {
+    Guide guide;
+    const char* paper;
+    const char* name;
+    std::int64_t pages;
+  };
+  // source: side, joining and panel rows are three cards; an A3 on its side holds two.
+  const std::vector<Case> cases = {
+      {Guide::trial_card, "A4", "marsh-lights_trial-card_A4.pdf", 3},
+      {Guide::trial_card, "A3", "marsh-lights_trial-card_A3.pdf", 2},
+      {Guide::trial_card, "Letter", "marsh-lights_trial-card_Letter.pdf", 3},
+      {Guide::machine_card, "A4", "marsh-lights_machine-card_A4.pdf", 1},
+      {Guide::machine_card, "Tabloid", "marsh-lights_machine-card_Tabloid.pdf", 1}};
+  const job::Job job = demo_job("marsh-lights");
+  const solve::Results results = solve::solve(job);
+  int ran = 0;
+  for (const Case& one : cases) {
+    CAPTURE(one.name);
+    PrintOptions options = order(one.guide, one.paper);
+    const auto cards = printed(job, options);
+    REQUIRE(cards->size() == 1);
+    CHECK((*cards)[0].name == one.name);
+    CHECK(pages_in((*cards)[0].bytes) == one.pages);
+    CHECK(job_card_pages(results, one.guide == Guide::trial_card, one.paper)->pages == one.pages);
+    options.bar_along_um = 100'000;
+    options.piece = 1;
+    CHECK((*printed(job, options))[0].bytes == (*cards)[0].bytes);
+    ++ran;
+  }
+  CHECK(ran == 5);
+  job::Job bare = tests::panel_job(690, 1420, "left");
+  bare.panels[0].rows_on = std::vector<std::string>{};
+  for (const Guide guide : {Guide::trial_card, Guide::machine_card}) {
+    CHECK(printed(job, order(guide, "209x297")).problem().code == paper_too_small);
+    CHECK(printed(job, order(guide, "210x279")).is_ok());
+    CHECK(printed(bare, order(guide, "A4"))->empty());
+  }
+  CHECK(job_card_pages(results, true, "B4").problem().code == paper_unknown);
+  CHECK(job_card_pages(results, false, "148x210").problem().code == paper_too_small);
+}
+
 TEST_CASE("seam cards and the pages they take are counted without drawing them") {
   const job::Job job = demo_job("harbour-ledger");
   const solve::Results results = solve::solve(job);

@@ -77,6 +77,38 @@ OF_SECTIONS = {
     "the count of staples changed": _figure_after("staples in"),
 }
 OF_PANELS = {"DO NOT SEW gone": _gone("DO NOT SEW")}
+OF_TRIAL_CARDS = {
+    "nothing": lambda texts: [],
+    "a needle changed": _digit(r"^160$"),
+    "a stitch changed": _digit(r"^\d\.5$"),
+    "the sheet left changed": _digit(r"^\d+\.\d %$"),
+    "the stack changed": _digit("^Stack as typed"),
+    "the radius changed": _digit("^Bend it"),
+    "ten stitches changed": _digit("^58$"),
+    "the pull changed": _digit("^212$"),
+    "the choice gone": _gone("^yes$"),
+    "a kind of row gone": _gone("^JOINING ROWS$"),
+    "no place for the coupon": _gone("^SEW THE"),
+    "an answer about puckers gone": _gone("^crowding"),
+    "the caution gone": _gone("^Figures guide"),
+    "the file's mark changed": _digit("^file "),
+}
+OF_MACHINE_CARDS = {
+    "nothing": lambda texts: [],
+    "the throat changed": _figure_after("throat, right of the needle"),
+    "the needle size changed": _figure_after("needle size"),
+    "the thread changed": _figure_after("thread tex, top and bottom"),
+    "rows a bobbin changed": _figure_after("rows a bobbin"),
+    "the bobbins changed": _figure_after("bobbins to wind"),
+    "the run of tables changed": _figure_after("free run of tables"),
+    "what a bobbin sews changed": _digit("^A bobbin less"),
+    "what lies under the arm changed": _digit(r"^141$"),
+    "how it lies there gone": _gone("^rolled"),
+    "a row of dials gone": _gone("^joining rows, "),
+    "the band gone": _gone("STITCHES A MINUTE"),
+    "the caution gone": _gone("^Figures guide"),
+    "the file's mark changed": _digit("^file "),
+}
 
 
 def _every(pattern, with_):

@@ -1,6 +1,6 @@
 #!/usr/bin/python3
-"""Prints seam cards, reads them back with readers that are not ours and holds every figure on them
-against the job and `figures`.
+"""Prints seam cards, trial cards and the machine card, reads them back with readers that are not
+ours and holds every figure on them against the job and `figures`.
 
 cards_check.py [JOB ...] [--random 12] [--seed 1] [--program build/native-release/pouncemark]
 
@@ -19,6 +19,7 @@ sys.dont_write_bytecode = True
 
 import card_faults
 import faults
+import job_cards
 from job_rows import read_job
 from job_text import job_text
 from programs import NATIVE, ROOT, Tally, need, run
@@ -103,8 +104,13 @@ def objections(pdf, wanted, job, figures):
     read_by_poppler = squeezed(" ".join(words_by_poppler(pdf)))
     found += [f"{right.code}: poppler does not read it" for right in wanted
               if len(right.code) < 20 and squeezed(right.code) not in read_by_poppler]
+    return found + page_objections(pdf, pages)
+
+
+def page_objections(pdf, pages):
+    """Words too small to be read at the bench, and ink where no printer reaches."""
     runs = [run for page in pages for run in page]
-    found += [f"{run.words!r} is {run.size:.2f} high" for run in runs if run.size < LEAST_MM - 0.01]
+    found = [f"{run.words!r} is {run.size:.2f} high" for run in runs if run.size < LEAST_MM - 0.01]
     found += [f"page {number + 1}: ink in the outer 10" for number, clean in
               enumerate(border_is_clean(pdf)) if not clean]
     return found
@@ -125,10 +131,9 @@ def bobbin_objections(files, figures):
     return found
 
 
-def printed(program, job_file, paper, folder):
+def printed(program, job_file, paper, folder, guide="seam-card"):
     """The files of cards, in the order they were printed."""
-    done = run(program, "print", job_file, "--guide", "seam-card", "--paper", paper, "--out",
-               folder)
+    done = run(program, "print", job_file, "--guide", guide, "--paper", paper, "--out", folder)
     if done.returncode != 0:
         raise ValueError(done.stderr.decode(errors="replace").strip())
     return [folder / name for name in done.stdout.decode().splitlines()]
@@ -171,6 +176,54 @@ def check_trial(tally, program, folder):
     tally.note(signed == cards, f"the trial stands signed on {signed} of {cards} cards")
 
 
+OF_JOB = {"trial-card": (job_cards.trial_objections, card_faults.OF_TRIAL_CARDS),
+          "machine-card": (job_cards.machine_objections, card_faults.OF_MACHINE_CARDS)}
+
+
+def job_card_objections(guide, pdf, job, figures):
+    pages = runs_of(pdf)
+    return OF_JOB[guide][0](pages, job, figures) + page_objections(pdf, pages)
+
+
+def check_job_cards(tally, program, job_file, paper, folder):
+    """Trial cards and machine card of a job; gives each file with what it is held against."""
+    job = read_job(job_file)
+    figures = json.loads(run(program, "figures", job_file).stdout, parse_float=Decimal)
+    good = {}
+    for guide in OF_JOB:
+        files = printed(program, job_file, paper, folder, guide)
+        wanted = 1 if job_cards.rows_by_kind(job) else 0
+        found = [] if len(files) == wanted else [f"{len(files)} files, not {wanted}"]
+        for pdf in files:
+            found += job_card_objections(guide, pdf, job, figures)
+            good[guide] = (pdf, job, figures)
+        tally.note(not found, f"{job_file.name}, {paper}: {guide}; "
+                              f"{'; '.join(found[:4]) or 'all as worked out again'}")
+    return good
+
+
+def check_entered(tally, program, folder):
+    """A machine that was measured, and trials that were sewn; then faults in its cards."""
+    job = read_job(ROOT / "demo-jobs" / "marsh-lights.json")
+    job["materials"] = {"machine": {"name": "long arm", "throat_mm": 120, "under_arm_mm": 90,
+                                    "foot_lift_mm": 12, "stitches_a_minute": 350},
+                        "bobbin": {"thread_m": 30}}
+    job["trials"] = [{"needle_size": 140, "thread_tex": 135, "stitch_mm": Decimal("5.5"),
+                      "ten_stitches_mm": 58, "marks_mm": Decimal("498.5"), "whitens": False,
+                      "cracks": False, "pull_n": 212, "chosen": True, "signed_by": "A. Sewer"},
+                     {"of": "side_rows", "needle_size": 120, "thread_tex": 90, "stitch_mm": 4,
+                      "ten_stitches_mm": 39, "whitens": True}]
+    file = folder / "entered.json"
+    file.write_text(job_text(job), encoding="utf-8")
+    faulty = folder / "faulty.pdf"
+    for guide, (pdf, *right) in check_job_cards(tally, program, file, "A4", folder).items():
+        for name, put in OF_JOB[guide][1].items():
+            card_faults.put_words(pdf, put, faulty)
+            is_caught = bool(job_card_objections(guide, faulty, *right))
+            tally.note(is_caught != (name == "nothing"),
+                       f'{guide}: seeded fault "{name}" {"caught" if is_caught else "passed"}')
+
+
 def seed_faults(tally, good, folder):
     """Each fault where it fits: those of every card in the shortest file; "nothing" must pass."""
     file = folder / "faulty.pdf"
@@ -204,15 +257,20 @@ def main():
         folder = Path(name)
         for job in map(Path, options.jobs or [ROOT / "demo-jobs" / "harbour-ledger.json"]):
             check_job(tally, options.program, job, "A4", folder)
+            check_job_cards(tally, options.program, job, "A4", folder)
         for paper in CARDS_A_PAGE:
             good = check_job(tally, options.program, small, paper, folder / paper)
             if paper == "A4":
                 seed_faults(tally, good, folder)
         check_trial(tally, options.program, folder)
+        check_entered(tally, options.program, folder)
+        for paper in ("A4", "Letter"):
+            check_job_cards(tally, options.program, small, paper, folder / paper)
         for seed in range(options.seed, options.seed + options.random):
             file = folder / f"random-{seed}.json"
             file.write_text(job_text(random_job(seed)), encoding="utf-8", newline="\n")
             check_job(tally, options.program, file, "A4", folder / f"random-{seed}")
+            check_job_cards(tally, options.program, file, "A4", folder / f"random-{seed}")
     return tally.close()
 
 

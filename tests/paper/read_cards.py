@@ -97,6 +97,23 @@ class Cell(NamedTuple):
     beside: list
 
 
+def _cell(runs, figure):
+    labels = [run.words for run in runs
+              if abs(run.x - figure.x) < 0.1 and 9 < figure.y - run.y < 15]
+    # Cells end where those at their right begin.
+    ends = [run.x for run in runs if abs(run.size - FIGURE_MM) < 0.01 and
+            run.x > figure.x + 5] + [figure.x + 80]
+    beside = [run for run in runs if run.size < 5 and figure.x < run.x < min(ends) - 1 and
+              -0.1 < figure.y - run.y < 8 and not run.is_white]
+    return Cell(" ".join(labels), figure.words,
+                [run.words for run in sorted(beside, key=lambda run: run.y)])
+
+
+def cells_of(runs):
+    """Every large figure with its label and what stands beside it."""
+    return [_cell(runs, run) for run in runs if abs(run.size - FIGURE_MM) < 0.01]
+
+
 class Card:
     """The runs of one card, found by their places."""
 
@@ -109,21 +126,10 @@ class Card:
         self.code = " ".join(codes)
         bands = [run for run in runs if run.is_white and run.y - title.y > 20]
         self.band = " ".join(run.words for run in bands)
-        self.cells = [self._cell(run, title) for run in runs if abs(run.size - FIGURE_MM) < 0.01]
+        self.cells = cells_of(runs)
         self.lines = " ".join(run.words for run in
                               sorted((run for run in runs if not run.is_white),
                                      key=lambda run: (round(run.y, 1), run.x)))
-
-    def _cell(self, figure, title):
-        labels = [run.words for run in self.runs
-                  if abs(run.x - figure.x) < 0.1 and 9 < figure.y - run.y < 15]
-        # Cells of the left half end where those of the right one begin.
-        ends = [run.x for run in self.runs if abs(run.size - FIGURE_MM) < 0.01 and
-                run.x > figure.x + 5] + [figure.x + 80]
-        beside = [run for run in self.runs if run.size < 5 and figure.x < run.x < min(ends) - 1 and
-                  -0.1 < figure.y - run.y < 8 and not run.is_white]
-        return Cell(" ".join(labels), figure.words,
-                    [run.words for run in sorted(beside, key=lambda run: run.y)])
 
     def says(self, words):
         return any(run.words == words for run in self.runs)

@@ -3,6 +3,7 @@
 #include "engine/sheets/wrapped_words.h"
 #include "engine/solve/solve.h"
 #include "tests/drawing/picture_reading.h"
+#include "tests/sheets/card_reading.h"
 #include "tests/support/jobs.h"
 
 #include <doctest/doctest.h>
@@ -13,7 +14,6 @@
 
 using namespace pouncemark;
 using namespace pouncemark::sheets;
-using drawing::Box;
 using tests::all_of;
 
 namespace {
@@ -26,41 +26,6 @@ Pictures pages_of(const job::Job& job, int piece, const char* paper) {
   Pictures pages;
   for (std::int64_t i = 0; i < cards.pages(); ++i) pages.push_back(cards.page(i));
   return pages;
-}
-
-/// The room a run of words takes at most; none of them is turned.
-Box reach_of(const drawing::Text& text) {
-  const Um wide = words_width_um(text.words, text.size_um);
-  const Um left = text.align == drawing::Align::left     ? 0
-                  : text.align == drawing::Align::centre ? -wide / 2
-                                                         : -wide;
-  return {{text.at.x + left, text.at.y - text.size_um / 4},
-          {text.at.x + left + wide, text.at.y + text.size_um * 3 / 4}};
-}
-
-bool within(const Box& box, const CardCut& cut) {
-  return box.low.x >= kBorderUm && box.low.y >= kBorderUm &&
-         box.high.x <= cut.page.width_um - kBorderUm &&
-         box.high.y <= cut.page.length_um - kBorderUm;
-}
-
-/// Ink of lines and areas, half a pen beyond every line.
-std::vector<Box> ink_on(const drawing::Drawing& page) {
-  std::vector<Box> ink;
-  for (const drawing::Fill& fill : all_of<drawing::Fill>(page)) {
-    ink.push_back(tests::reach_of(fill.steps));
-  }
-  for (const drawing::Stroke& stroke : all_of<drawing::Stroke>(page)) {
-    Box box = tests::reach_of(stroke.steps);
-    const bool is_level = box.low.y == box.high.y;
-    const bool is_upright = box.low.x == box.high.x;
-    const Um half = stroke.pen.width_um / 2;
-    // Lines have no caps: a straight one reaches no farther than its ends.
-    if (!is_level) box = {{box.low.x - half, box.low.y}, {box.high.x + half, box.high.y}};
-    if (!is_upright) box = {{box.low.x, box.low.y - half}, {box.high.x, box.high.y + half}};
-    ink.push_back(box);
-  }
-  return ink;
 }
 
 /// A job whose names are as long as anyone could make them.
@@ -137,11 +102,11 @@ TEST_CASE("no ink and no word stands in the outer 10, whatever the names and the
         for (const drawing::Drawing& page : pages_of(job, piece, paper)) {
           for (const drawing::Text& text : all_of<drawing::Text>(page)) {
             CAPTURE(text.words);
-            CHECK(within(reach_of(text), cut));
+            CHECK(tests::within(tests::reach_of(text), cut));
             ++looked_at;
           }
-          for (const Box& ink : ink_on(page)) {
-            CHECK(within(ink, cut));
+          for (const drawing::Box& ink : tests::ink_on(page)) {
+            CHECK(tests::within(ink, cut));
             ++looked_at;
           }
         }
@@ -172,19 +137,8 @@ TEST_CASE("no two runs of words on a card lie over one another") {
     for (const char* paper : {"A4", "140x210"}) {
       const Pictures pages = pages_of(job, 0, paper);
       const auto words = all_of<drawing::Text>(pages.back());
-      for (std::size_t i = 0; i < words.size(); ++i) {
-        for (std::size_t j = i + 1; j < words.size(); ++j) {
-          const Box a = reach_of(words[i]);
-          const Box b = reach_of(words[j]);
-          // Descenders may stand beside the heads of the line below.
-          const bool apart = a.high.x <= b.low.x || b.high.x <= a.low.x ||
-                             a.high.y <= b.low.y + 1'200 || b.high.y <= a.low.y + 1'200;
-          CAPTURE(words[i].words);
-          CAPTURE(words[j].words);
-          CHECK(apart);
-          ++pairs;
-        }
-      }
+      CHECK(tests::words_that_meet(words) == std::vector<std::string>{});
+      pairs += static_cast<int>(words.size() * (words.size() - 1) / 2);
     }
   }
   CHECK(pairs > 1'000);
