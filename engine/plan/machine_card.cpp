@@ -44,7 +44,7 @@ CardCell foot_cell(const job::Job& job, const solve::Results& results) {
 
 CardCell speed_cell(const job::Job& job) {
   const Value speed = job::value_of(job.materials, Field::machine_speed);
-  if (!speed.is_known) return {"stitches a minute", "400", "at most", "200 is safe"};
+  if (!speed.is_known) return {"stitches a minute", "400", "at most", "begin at 200"};
   return {"stitches a minute", short_mm_text(speed.thousandths, 0), "as entered",
           speed.thousandths > kMostStitches ? "400 at most" : "200 to 400"};
 }

@@ -69,10 +69,30 @@ const sha256 = (bytes) => createHash('sha256').update(bytes).digest('hex');
 const linesOf = async (bench) =>
   [...(await bench.places()).keys()].filter((name) => name.startsWith('guide.'));
 
+/** Steps through the list, back to its beginning first, until the line of this guide is shown. */
+async function showLine(bench, key) {
+  for (const way of ['guides.back', 'guides.further']) {
+    for (let steps = 0; steps < 60; steps += 1) {
+      if ((await bench.places()).has(`guide.${key}`)) return;
+      if (!(await targets(bench)).some(({name}) => name === way)) break;
+      await bench.press(way);
+    }
+  }
+}
+
 /** Ticks these guides and no other. */
 async function only(bench, ...keys) {
   await bench.press('guides.none');
-  for (const key of keys) await bench.press(`tick.${key}`);
+  for (const key of keys) {
+    await showLine(bench, key);
+    await bench.press(`tick.${key}`);
+  }
+}
+
+/** Says what the line of a guide says, wherever in the list it stands. */
+async function lineOf(bench, key) {
+  await showLine(bench, key);
+  return says(bench, `guide.${key}`);
 }
 
 /** Prints one guide and gives its file. */
@@ -135,7 +155,7 @@ await checks.withBench(clipboard, async (bench) => {
   await bench.press('stage.print');
   await check('it begins with A4: page 0 and seven pages of the sleeve are ticked', async () => {
     assert.equal(await says(bench, 'sheets'), '8 sheets of A4');
-    assert.match(await says(bench, 'guide.full_face.1'), /^Full-face, section 1, .*: 7 pages$/);
+    assert.match(await lineOf(bench, 'full_face.1'), /^Full-face, section 1, .*: 7 pages$/);
     assert.match(await says(bench, 'tick.full_face.1'), /, ticked$/);
     assert.match(await says(bench, 'tick.tick_list.1'), /, not ticked$/);
     assert.equal(await says(bench, 'page_zero'), 'Page 0, 180 across, 200 along, on A4');
@@ -154,7 +174,7 @@ await checks.withBench(clipboard, async (bench) => {
     async () => {
       await bench.press('paper.letter');
       assert.equal(await says(bench, 'sheets'), '9 sheets of Letter');
-      assert.match(await says(bench, 'guide.full_face.1'), /: 8 pages$/);
+      assert.match(await lineOf(bench, 'full_face.1'), /: 8 pages$/);
       assert.equal(await says(bench, 'said.along'), 'not measured');
       assert.equal(await says(bench, 'said.across'), 'not measured');
       assert.match(await says(bench, 'printer'), /Measure both bars/);
@@ -195,7 +215,7 @@ await checks.withBench(clipboard, async (bench) => {
     await bench.typeInto('box.paper_width', '60cm');
     await bench.typeInto('box.paper_length', '900');
     assert.match(await says(bench, 'sheets'), / sheets of 600 × 900$/);
-    assert.match(await says(bench, 'guide.full_face.1'), /: 3 pages$/);
+    assert.match(await lineOf(bench, 'full_face.1'), /: 3 pages$/);
     assert.equal(await says(bench, 'page_zero'), 'Page 0, 200 across, 200 along, on 600 × 900');
   });
   await check('a side in inches is taken as inches', async () => {
@@ -234,24 +254,31 @@ await checks.withBench(clipboard, async (bench) => {
 await checks.withBench({before: keepBlobs}, async (bench) => {
   await bench.press('door.small_job');
   await bench.press('stage.print');
-  await check('the guides to choose: page 0, then each of each piece, with its pages', async () => {
-    assert.deepEqual(await linesOf(bench), ['guide.test_page', 'guide.full_face.1',
-      'guide.tick_list.1', 'guide.seam_card.1', 'guide.full_face.P1', 'guide.tick_list.P1',
-      'guide.seam_card.P1']);
-    assert.equal(await says(bench, 'guide.seam_card.1'),
+  await check('the guides to choose: page 0, each of each piece, the job\'s cards, with their pages',
+    async () => {
+    const all = ['test_page', 'full_face.1', 'tick_list.1', 'seam_card.1', 'full_face.P1',
+      'tick_list.P1', 'seam_card.P1', 'trial_card', 'machine_card'];
+    for (const key of all) assert.ok(await lineOf(bench, key), key);
+    await showLine(bench, 'test_page');
+    assert.deepEqual(all.map((key) => `guide.${key}`).slice(0, (await linesOf(bench)).length),
+      await linesOf(bench));
+    assert.equal(await lineOf(bench, 'trial_card'),
+      'Trial card, 3 kinds of row to try: 3 pages');
+    assert.equal(await lineOf(bench, 'machine_card'), 'Machine card, to set it up: 1 page');
+    assert.equal(await lineOf(bench, 'seam_card.1'),
       'Seam cards, section 1, 26 cards on 13 sheets: 13 pages');
-    assert.match(await says(bench, 'guide.full_face.P1'), /24 less 8 left out: 16 pages$/);
-    assert.match(await says(bench, 'guide.tick_list.1'), /26 rows share 1 list/);
+    assert.match(await lineOf(bench, 'full_face.P1'), /24 less 8 left out: 16 pages$/);
+    assert.match(await lineOf(bench, 'tick_list.1'), /26 rows share 1 list/);
     assert.equal(await says(bench, 'sheets'), '41 sheets of A4');
     await bench.press('guides.all');
-    assert.equal(await says(bench, 'sheets'), '58 sheets of A4');
+    assert.equal(await says(bench, 'sheets'), '62 sheets of A4');
     await bench.press('guides.none');
     assert.equal(await says(bench, 'sheets'), '0 sheets of A4');
   });
   await check('every count shows its sum', async () => {
     await bench.press('guides.all');
     for (const [place, sum] of [['count.full_face', '16 + 24 = 40'], ['count.tick_list', '2 × 1 = 2'],
-      ['count.seam_card', '2 + 13 = 15'],
+      ['count.cards', '1 + 2 + 3 + 13 = 19'],
       ['count.guide', '(1 + 3) × (1 + 5) = 24']]) {
       await bench.press(place);
       assert.ok((await says(bench, 'print.sum')).includes(sum), await says(bench, 'print.sum'));
@@ -261,6 +288,7 @@ await checks.withBench({before: keepBlobs}, async (bench) => {
   });
   await check('the map has each page of the grid at its place and says which are left out',
     async () => {
+      await showLine(bench, 'full_face.P1');
       await bench.press('guide.full_face.P1');
       const places = await bench.places();
       const cells = [...places].filter(([name]) => /^page\.\d+$/.test(name));
@@ -364,7 +392,7 @@ await checks.withBench({before: keepBlobs}, async (bench) => {
   await check('a tick list on Letter has the distances from the datum', async () => {
     await bench.press('paper.letter');
     const file = await printed(bench, 'tick_list.P1');
-    const [, pages] = (await says(bench, 'guide.tick_list.P1')).match(/: (\d+) pages?$/);
+    const [, pages] = (await lineOf(bench, 'tick_list.P1')).match(/: (\d+) pages?$/);
     assert.equal(path.basename(file), 'marsh-lights_panel-1_tick-list_Letter_front.pdf');
     assert.equal(pagesOf(file), Number(pages));
     assert.deepEqual(pageBoxes(file), ['215.9 x 279.4']);
@@ -384,14 +412,30 @@ await checks.withBench({before: keepBlobs}, async (bench) => {
       assert.match(read('pdftotext', '-layout', file, '-'), /1-07 over 1-08/);
       await bench.press('paper.other');
     });
+  await check('trial card and machine card are printed in the worker, as the program prints them',
+    async () => {
+      await bench.press('paper.a4');
+      for (const [key, guide, pages, words] of [['trial_card', 'trial-card', 3, /JOINING ROWS/],
+        ['machine_card', 'machine-card', 1, /tension top/]]) {
+        const file = await printed(bench, key);
+        assert.equal(path.basename(file), `marsh-lights_${guide}_A4.pdf`);
+        assert.equal(pagesOf(file), pages);
+        assert.deepEqual(pageBoxes(file), ['210.0 x 297.0']);
+        assert.ok(readFileSync(file).equals(byTheProgram('marsh-lights', guide, '--paper', 'A4')
+          .get(path.basename(file))));
+        assert.match(read('pdftotext', '-layout', file, '-'), words);
+      }
+      await bench.press('paper.other');
+    });
   await check('Tab walks from the paper to page 0, its bars, the guides, the map, the button',
     async () => {
+      await showLine(bench, 'test_page');
       const places = [...(await bench.places()).keys()];
       const order = ['paper.a4', 'paper.a3', 'paper.letter', 'paper.tabloid', 'paper.other',
         'box.paper_width', 'box.paper_length', 'print.test_page', 'box.bar_across',
-        'box.bar_along', 'tick.full_face.1', 'guide.full_face.1', 'tick.tick_list.P1',
-        'tick.seam_card.P1', 'guide.seam_card.P1', 'map',
-        'count.full_face', 'count.seam_card', 'print.go', 'undo'];
+        'box.bar_along', 'tick.full_face.1', 'guide.full_face.1', 'tick.tick_list.1',
+        'tick.seam_card.1', 'guide.seam_card.1', 'map',
+        'count.full_face', 'count.cards', 'print.go', 'undo'];
       assert.deepEqual(places.filter((name) => order.includes(name)), order);
     });
   await check('0 policy violations on the page and in the worker, no mistakes', async () => {

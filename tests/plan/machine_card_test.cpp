@@ -51,7 +51,7 @@ TEST_CASE("a machine no one measured says so, and what is known of thread and ta
         std::vector<std::string>{
             "throat, right of the needle: ?, not measured", "height under the arm: ?, not measured",
             "foot lifts: ?, stack 3.9, not measured",
-            "stitches a minute: 400, at most, 200 is safe", "needle size: 140, round point",
+            "stitches a minute: 400, at most, begin at 200", "needle size: 140, round point",
             "thread tex, top and bottom: 135, not weighed", "rows a bobbin: 7, 25 m, assumed",
             "bobbins to wind: 42, 27 side + 13 joining, + 2 panel",
             "free run of tables: 5400, 2 × 2300, + 800"});

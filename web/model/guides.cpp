@@ -7,6 +7,7 @@
 #include "engine/base/number_text.h"
 #include "engine/output/print_order.h"
 #include "engine/plan/seam_card.h"
+#include "engine/plan/trial_card.h"
 #include "web/model/printing.h"
 #include "web/model/words.h"
 
@@ -75,6 +76,21 @@ GuideLine seam_card_line(const Solved& solved, const PaperChoice& choice, int in
   return line;
 }
 
+/// A card of the whole job; `is_trial`: the trial card, else the machine card.
+GuideLine job_card_line(const Solved& solved, const PaperChoice& choice, bool is_trial) {
+  const auto pages = output::job_card_pages(solved.results, is_trial, choice.paper.name);
+  GuideLine line;
+  line.kind = is_trial ? GuideKind::trial_card : GuideKind::machine_card;
+  line.key = is_trial ? "trial_card" : "machine_card";
+  line.title = is_trial ? "Trial card" : "Machine card";
+  line.short_under = is_trial ? "to try the seam" : "to set it up";
+  line.under = line.short_under;
+  if (!pages) return line;
+  line.sheets = pages->pages;
+  if (is_trial) line.under = counted(pages->cards, "kind of row", "kinds of row") + " to try";
+  return line;
+}
+
 bool has_seam_cards(const solve::Results& results, const solve::Piece& piece) {
   return !plan::seam_card_rows(results, piece).empty();
 }
@@ -101,6 +117,10 @@ output::Guide guide_of(GuideKind kind) {
       return output::Guide::tick_list;
     case GuideKind::seam_card:
       return output::Guide::seam_card;
+    case GuideKind::trial_card:
+      return output::Guide::trial_card;
+    case GuideKind::machine_card:
+      return output::Guide::machine_card;
   }
   return output::Guide::test_page;
 }
@@ -148,6 +168,10 @@ Lines guide_lines(const Solved& solved, const PaperChoice& choice) {
       lines.push_back(seam_card_line(solved, choice, piece));
     }
   }
+  if (!plan::trial_card_kinds(solved.results).empty()) {
+    lines.push_back(job_card_line(solved, choice, true));
+    lines.push_back(job_card_line(solved, choice, false));
+  }
   for (GuideLine& line : lines) {
     if (line.kind == GuideKind::full_face) line.is_ticked_first = all <= kMostTickedFirst;
   }
@@ -167,7 +191,7 @@ void tick(GuideTicks& ticks, const GuideLine& line, bool on) {
 std::int64_t ticked_sheets(const Lines& lines, const GuideTicks& ticks, GuideKind kind) {
   std::int64_t sheets = 0;
   for (const GuideLine& line : lines) {
-    if (line.kind == kind && is_ticked(ticks, line)) sheets += line.sheets;
+    if (counted_as(line.kind) == kind && is_ticked(ticks, line)) sheets += line.sheets;
   }
   return sheets;
 }
@@ -195,7 +219,7 @@ solve::Sum sheets_sum(const Lines& lines, const GuideTicks& ticks) {
     words += (words.empty() ? "" : " + ") + count_text(ticked_sheets(lines, ticks, kind));
   }
   sum.figure = count_text(ticked_sheets(lines, ticks));
-  sum.rule = "page 0, full-face guides, tick lists and seam cards that are ticked";
+  sum.rule = "page 0, full-face guides, tick lists and cards that are ticked";
   sum.numbers = {words + " = " + sum.figure};
   sum.source = "the list of guides";
   return sum;
@@ -204,7 +228,7 @@ solve::Sum sheets_sum(const Lines& lines, const GuideTicks& ticks) {
 solve::Sum sheets_sum(const Lines& lines, const GuideTicks& ticks, GuideKind kind) {
   std::map<std::int64_t, std::int64_t> times;
   for (const GuideLine& line : lines) {
-    if (line.kind == kind && is_ticked(ticks, line)) ++times[line.sheets];
+    if (counted_as(line.kind) == kind && is_ticked(ticks, line)) ++times[line.sheets];
   }
   const std::int64_t sheets = ticked_sheets(lines, ticks, kind);
   solve::Sum sum;
@@ -225,7 +249,9 @@ solve::Sum guide_sum(const Solved& solved, const PaperChoice& choice, const Guid
   sum.rule = line.kind == GuideKind::test_page ? "one sheet, both bars on it"
              : line.kind == GuideKind::seam_card
                  ? "a card for each stitch row, as many a sheet as fit"
-                 : "as many as its figures and words fill";
+             : line.kind == GuideKind::trial_card   ? "a card for each kind of row that is sewn"
+             : line.kind == GuideKind::machine_card ? "one card for the machine"
+                                                    : "as many as its figures and words fill";
   sum.numbers = {sum.figure};
   sum.source = paper_words(choice.paper);
   return sum;

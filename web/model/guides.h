@@ -12,13 +12,18 @@
 
 namespace pouncemark::web {
 
-enum class GuideKind { test_page, full_face, tick_list, seam_card };
+enum class GuideKind { test_page, full_face, tick_list, seam_card, trial_card, machine_card };
 
-/// One guide that may be printed: the test page, then each guide of each piece; seam cards only
-/// where it has a row to sew.
+/// Cards of every kind are counted together, as seam cards.
+constexpr GuideKind counted_as(GuideKind kind) {
+  return kind > GuideKind::seam_card ? GuideKind::seam_card : kind;
+}
+
+/// One guide that may be printed: the test page, then each guide of each piece, then the cards of
+/// the whole job; cards only where there is a row to sew.
 struct GuideLine {
   GuideKind kind = GuideKind::test_page;
-  int piece = -1;           ///< index into Results::pieces; -1: the test page
+  int piece = -1;           ///< index into Results::pieces; -1: a guide of the whole job
   std::string key;          ///< "test_page", "full_face.P1"
   std::string title;        ///< "Full-face, panel 1"
   std::string under;        ///< "FRONT, 24 less 8 left out"
@@ -41,7 +46,7 @@ struct GuideTicks {
 bool is_ticked(const GuideTicks& ticks, const GuideLine& line);
 void tick(GuideTicks& ticks, const GuideLine& line, bool on);
 
-/// Sheets of the ticked guides of one kind; of all.
+/// Sheets of the ticked guides of one kind, as they are counted; of all.
 std::int64_t ticked_sheets(const std::vector<GuideLine>& lines, const GuideTicks& ticks,
                            GuideKind kind);
 std::int64_t ticked_sheets(const std::vector<GuideLine>& lines, const GuideTicks& ticks);

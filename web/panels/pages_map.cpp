@@ -253,6 +253,10 @@ void pages_map(Page& page, const Area& area) {
             ? "Both bars at their true size. Measure them with a steel rule."
         : line.kind == GuideKind::seam_card
             ? "A card for each row, for the machine. Cut along the dashed lines."
+        : line.kind == GuideKind::trial_card
+            ? "What to sew on the coupon and what to write down, a page for each kind of row."
+        : line.kind == GuideKind::machine_card
+            ? "How the machine is set up, and what lies right of its needle."
             : "Figures for tape and pen. Nothing on it is true to size.";
     page.brush.paragraph({area.left, top + pitch}, words, area.width(), {});
     return;

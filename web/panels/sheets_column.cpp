@@ -66,7 +66,7 @@ const solve::Sum* open_sum(const PrintStage& stage) {
       {{"count.all", &figures.all_sum},
        {"count.full_face", &figures.full_face_sum},
        {"count.tick_list", &figures.tick_list_sum},
-       {"count.seam_card", &figures.seam_card_sum},
+       {"count.cards", &figures.card_sum},
        {"count.guide", &figures.guide_sum}}};
   for (const auto& [id, sum] : sums) {
     if (stage.open_sum == id) return sum;
@@ -152,7 +152,7 @@ float count_lines(Page& page, const Area& area, float y) {
   }
   y = count_line(page, area, y, {"count.full_face", "full-face", less, full_face});
   y = count_line(page, area, y, {"count.tick_list", "tick lists", "", of(GuideKind::tick_list)});
-  y = count_line(page, area, y, {"count.seam_card", "seam cards", "", of(GuideKind::seam_card)});
+  y = count_line(page, area, y, {"count.cards", "cards", "", of(GuideKind::seam_card)});
   page.brush.line({area.left, y}, {area.right, y}, kPale, 1);
   return y + 14;
 }
