@@ -50,7 +50,8 @@ Section section_in(const Page& page, const Area& mat) {
     if (high <= mat.height() && at.stitch + 0.9f * at.blade + 26 <= wide) break;
   }
   const float stack = of_um(at, view.stack_um);
-  const float holes = at.blade + 40;
+  // Below them stand the scale and the switch between the two views.
+  const float holes = at.blade + 40 + button_height() + 16;
   const float high = above + stack + 2 * at.thread + 18 + sew_measures_height();
   at.has_holes = high + holes <= mat.height();
   const float spare = mat.height() - high - (at.has_holes ? holes : 0);
