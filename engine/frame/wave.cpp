@@ -4,31 +4,12 @@
 #include <numbers>
 
 #include "engine/base/insist.h"
+#include "engine/frame/elliptic.h"
 
 namespace pouncemark::frame {
 namespace {
 
 using std::numbers::pi;
-
-/// √(1+q²)·E(m), m = q²/(1+q²), by the arithmetic-geometric mean. source: Abramowitz & Stegun 17.6.
-double stretched_e(double q) {
-  constexpr int kSteps = 12;  // the difference is squared by each; ten are enough for any double
-  const double hypotenuse = std::sqrt(1.0 + q * q);
-  double a = 1.0;
-  double b = 1.0 / hypotenuse;
-  double c = q / hypotenuse;
-  double sum = c * c / 2.0;
-  double weight = 0.5;
-  for (int i = 0; i < kSteps; ++i) {
-    c = (a - b) / 2.0;
-    const double next = (a + b) / 2.0;
-    b = std::sqrt(a * b);
-    a = next;
-    weight *= 2.0;
-    sum += weight * c * c;
-  }
-  return hypotenuse * pi / (2.0 * a) * (1.0 - sum);
-}
 
 double q_of(const Wave& wave) { return 2.0 * pi * wave.height / wave.length; }
 
@@ -37,7 +18,9 @@ double q_of(const Wave& wave) { return 2.0 * pi * wave.height / wave.length; }
 double along(const Wave& wave) {
   INSIST(wave.length > 0 && wave.height >= 0);
   if (wave.height == 0) return wave.length;
-  return 2.0 * wave.length / pi * stretched_e(q_of(wave));
+  // √(1+q²)·E(q²/(1+q²)) is E(-q²). source: DLMF 19.7.5.
+  const double q = q_of(wave);
+  return 2.0 * wave.length / pi * complete_second(-q * q);
 }
 
 double tightest_radius(const Wave& wave) {
