@@ -54,5 +54,7 @@ inline constexpr Um kAssumedTapeLimitUm = 2'000;
 inline constexpr Um kAssumedReadingUm = 1'000;
 /// Stations nearer than this on the whole ask for wider steps: 200 is what is asked for. Assumed.
 inline constexpr Um kAssumedStationStepUm = 150'000;
+/// What one person pushes steadily, thousandths of a newton: 70 N. Assumed, the usual guideline.
+inline constexpr std::int64_t kAssumedPushMn = 70'000;
 
 }  // namespace pouncemark::material
