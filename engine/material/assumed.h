@@ -56,5 +56,7 @@ inline constexpr Um kAssumedReadingUm = 1'000;
 inline constexpr Um kAssumedStationStepUm = 150'000;
 /// What one person pushes steadily, thousandths of a newton: 70 N. Assumed, the usual guideline.
 inline constexpr std::int64_t kAssumedPushMn = 70'000;
+/// Timber along its grain, thousandths of a millionth of its length a degree. Tables: 3 to 5.
+inline constexpr std::int64_t kAssumedTimberGrowth = 5'000;
 
 }  // namespace pouncemark::material
