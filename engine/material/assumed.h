@@ -56,6 +56,10 @@ inline constexpr Um kAssumedReadingUm = 1'000;
 inline constexpr Um kAssumedStationStepUm = 150'000;
 /// What one person pushes steadily, thousandths of a newton: 70 N. Assumed, the usual guideline.
 inline constexpr std::int64_t kAssumedPushMn = 70'000;
+/// So many people may be asked to lift a bay before it is said. Assumed.
+inline constexpr std::int64_t kAssumedHands = 2;
+/// A hanging day may be this far off the temperature planned, thousandths of a degree. Assumed.
+inline constexpr std::int64_t kAssumedOffPlanMk = 5'000;
 /// Timber along its grain, thousandths of a millionth of its length a degree. Tables: 3 to 5.
 inline constexpr std::int64_t kAssumedTimberGrowth = 5'000;
 

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+
+#include "engine/checks/finding.h"
+#include "engine/frame/bending.h"
+#include "engine/geometry/units.h"
+
+/// Rules about bending the work onto its frame and fixing it there, each in a file of its own.
+/// Forces in thousandths of a newton, temperatures in thousandths of a degree.
+namespace pouncemark::checks {
+
+/// Caution 39, stop: a sheet held tight at two fixings `apart_um` apart that grows `growth_um`
+/// between them, more than the `play_um` of its holes. Exactly as much passes.
+std::optional<Finding> held_at_both_ends(Um apart_um, Um growth_um, Um play_um);
+
+/// Caution 40, note: a hanging day more than `off_mk` colder or warmer than planned, and what that
+/// shifts the screw farthest from the tight fixing: `shift_um` from the middle of its slot, outward
+/// where positive. Exactly as far off passes.
+std::optional<Finding> hanging_temperature(std::int64_t planned_mc, std::int64_t today_mc,
+                                           std::int64_t off_mk, Um shift_um);
+
+/// Caution 41, warn: a push that takes more than `hands` people at `each_mn`; assumed unless
+/// entered. Exactly as much as they push passes.
+std::optional<Finding> many_hands(std::int64_t force_mn, std::int64_t each_mn, std::int64_t hands,
+                                  bool is_assumed);
+
+/// Caution 42, warn: a rise over a fifth of the chord, where the small-bend formula reads high.
+std::optional<Finding> deep_curve(Um chord_um, Um rise_um, const frame::MiddlePush& push);
+
+}  // namespace pouncemark::checks
