@@ -79,6 +79,9 @@ Pm.keepPreference = (name, words) => {
 
 Pm.hasFingers = () => matchMedia('(pointer: coarse)').matches;
 
+/** Whether the system asks for less motion: then nothing moves by itself. */
+Pm.wantsLessMotion = () => matchMedia('(prefers-reduced-motion: reduce)').matches;
+
 // ---- Frames -------------------------------------------------------------------------------------
 
 let frameHandle = 0;

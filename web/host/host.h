@@ -53,6 +53,9 @@ void keep_preference(std::string_view name, std::string_view words);
 /// The main pointer of this machine is a finger.
 bool has_fingers();
 
+/// The system asks for less motion: nothing moves by itself.
+bool wants_less_motion();
+
 /// Sets one line of the text mirror beside the canvas (screen readers, the browser's own find);
 /// empty words take it away. Lines whose id begins with "finding" are read out when they change. A
 /// line with the id of a place names that place for those who walk the bench with Tab.

@@ -29,6 +29,7 @@ EM_JS(void, pm_js_keep_preference,
       (const char* name, int name_size, const char* words, int words_size),
       { Pm.keepPreference(UTF8ToString(name, name_size), UTF8ToString(words, words_size)); });
 EM_JS(int, pm_js_has_fingers, (), { return Pm.hasFingers(); });
+EM_JS(int, pm_js_wants_less_motion, (), { return Pm.wantsLessMotion(); });
 EM_JS(int, pm_js_moment, (), { return Pm.moment(); });
 EM_JS(void, pm_js_keep_record, (int number, const char* bytes, int size, int at_once),
       { Pm.keepRecord(number, HEAPU8.slice(bytes, bytes + size), !!at_once); });
@@ -163,6 +164,8 @@ void keep_preference(std::string_view name, std::string_view words) {
 }
 
 bool has_fingers() { return pm_js_has_fingers() != 0; }
+
+bool wants_less_motion() { return pm_js_wants_less_motion() != 0; }
 
 std::string moment() {
   constexpr const char* kMonths = "JanFebMarAprMayJunJulAugSepOctNovDec";

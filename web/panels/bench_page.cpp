@@ -8,6 +8,7 @@
 #include <imgui.h>
 
 #include "web/model/words.h"
+#include "web/panels/curve_parts.h"
 #include "web/panels/how_slip.h"
 #include "web/panels/keys_panel.h"
 #include "web/panels/making_slip.h"
@@ -85,6 +86,7 @@ void BenchPage::act() {
   foretell_making(bench_, state_.making);
   keep();
   ask_sew(bench_, state_.sew);
+  if (state_.stage == Stage::curve) ask_curve(bench_, state_.curve, ImGui::GetTime());
   ask_what_follows(bench_, state_);
   if (!acts.empty()) host::request_frames();
 }
@@ -167,7 +169,11 @@ void BenchPage::draw_stage(Page& page) {
   const bool is_failed = bench_.failed_open().has_value();
   hand_.set_covered(is_failed || state_.actions.is_open);
   const bool is_sewing = state_.stage == Stage::sew;
-  if (state_.stage == Stage::make || is_sewing) {
+  if (state_.stage == Stage::curve) {
+    const bool covered = page.layout.is_compact && state_.shows_all_follows;
+    if (!covered) curve_panel(page);
+    if (state_.curve.view.bay >= 0) follows_panel(page);
+  } else if (state_.stage == Stage::make || is_sewing) {
     const Place place = bench_.place();
     const Solved& now = bench_.now();
     const bool covered = page.layout.is_compact && state_.shows_all_follows;
@@ -268,6 +274,7 @@ void BenchPage::file_opened(std::string_view name, std::string_view bytes) {
     state_.how = {};
     state_.making = {};
     state_.sew = {};
+    state_.curve = {};
     state_.first_guide = 0;
     state_.printing.ticks = {};
     state_.printing.looked_at.clear();
@@ -320,6 +327,10 @@ void BenchPage::act_on(KeyAct asked) {
   const bool can_step = state_.stage == Stage::make;
   if (asked == KeyAct::piece_before && can_step) bench_.step(-1);
   if (asked == KeyAct::next_piece && can_step) bench_.step(1);
+  if (state_.stage == Stage::curve) {
+    if (asked == KeyAct::piece_before) state_.curve.bay -= 1;
+    if (asked == KeyAct::next_piece) state_.curve.bay += 1;
+  }
 }
 
 /// The list of keys takes the focus and gives it back to what had it.

@@ -45,6 +45,7 @@ SlipLook slip_look(const Page& page) {
   if (page.state.stage == Stage::sew && !sewn.kinds.empty()) {
     look.under_title = "for the " + sewn.kinds[sewn.chosen].row;
   }
+  if (page.state.stage == Stage::curve) look.under_title = "for bay " + page.state.curve.view.code;
   look.is_moving = page.bench.is_moving();
   look.open_sum = page.state.open_sum;
   look.line_height = is_for_fingers() ? 48.0f : text_size() == TextSize::large ? 42.0f : 34.0f;

@@ -11,7 +11,7 @@ constexpr std::array<const char*, kStages> kWillHold = {
     "Here the tape measurements will be entered: bays, chords and rises, diagonals, old holes.",
     "",
     "",
-    "Here the curve of each bay will be shown: developed length, creep, slots and forces.",
+    "",
     "Here the take-off will stand: sheets to cut, thread, staples, bobbins and weights.",
     "",
     "Here the order of hanging will stand: the plan, the lifts and a card for each bay.",

@@ -130,6 +130,7 @@ void fit(const Brush& brush, float room, Headline* line) {
 }  // namespace
 
 Headline told_headline(const Bench& bench, const PageState& state) {
+  if (state.stage == Stage::curve) return state.curve.view.headline;
   const bool is_sewing = state.stage == Stage::sew && !state.sew.view.kinds.empty();
   if (is_sewing && !is_whole_hanging(bench.place())) return state.sew.view.headline;
   return headline(bench.now(), bench.before(), bench.place());

@@ -13,6 +13,7 @@
 #include "web/model/edits.h"
 #include "web/model/making.h"
 #include "web/model/printing.h"
+#include "web/panels/curve_state.h"
 #include "web/panels/print_state.h"
 #include "web/panels/pull_handle.h"
 #include "web/panels/sew_state.h"
@@ -76,6 +77,7 @@ struct PageState {
   PaperChoice paper;
   PrintStage printing;
   SewStage sew;
+  CurveStage curve;
   std::vector<std::function<void()>> acts;  ///< done after the frame, never while drawing
 };
 
@@ -114,6 +116,7 @@ void section_panel(Page& page);
 void backed_panel(Page& page);
 void print_panel(Page& page);
 void sew_panel(Page& page);
+void curve_panel(Page& page);
 void later_stage_panel(Page& page);
 void empty_panel(Page& page);
 void hanging_panel(Page& page);

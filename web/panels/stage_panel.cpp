@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "web/model/printing.h"
 #include "web/panels/page.h"
 
@@ -28,6 +30,16 @@ std::string sew_state(const Page& page) {
   return open == 0 ? "done" : std::to_string(open) + " open";
 }
 
+std::string curve_state(const Page& page) {
+  const Solved& now = page.bench.now();
+  if (now.job.bays.empty()) return "no bays";
+  const auto open = std::count_if(
+      now.results.findings.begin(), now.results.findings.end(), [](const solve::Finding& finding) {
+        return finding.severity != solve::Severity::note && is_about_bays(finding);
+      });
+  return open == 0 ? "done" : std::to_string(open) + " open";
+}
+
 }  // namespace
 
 void stage_panel(Page& page) {
@@ -36,6 +48,7 @@ void stage_panel(Page& page) {
   look.states.fill("not begun");
   look.states[static_cast<std::size_t>(Stage::make)] = make_state(page);
   look.states[static_cast<std::size_t>(Stage::sew)] = sew_state(page);
+  look.states[static_cast<std::size_t>(Stage::curve)] = curve_state(page);
   look.states[static_cast<std::size_t>(Stage::print)] = print_state(page);
   look.job_name = page.bench.now().job.name;
   StagePress pressed = stage_row(page.brush, page.hand, page.layout.width, look);

@@ -18,11 +18,11 @@ void list_findings(const Bench& bench, PageState& state) {
   FoundList& found = state.found;
   const Solved& now = bench.now();
   auto order = nearest_first(now, last_change(now, bench.before(), bench.place()));
-  found.is_for_sewing = state.stage == Stage::sew;
-  if (found.is_for_sewing) {
-    std::stable_partition(order.begin(), order.end(), [&now](std::size_t index) {
-      return is_about_sewing(now.results.findings[index]);
-    });
+  found.stage = state.stage;
+  if (found.stage == Stage::sew || found.stage == Stage::curve) {
+    const auto is_first = found.stage == Stage::sew ? is_about_sewing : is_about_bays;
+    std::stable_partition(order.begin(), order.end(),
+                          [&](std::size_t index) { return is_first(now.results.findings[index]); });
   }
   found.listed.clear();
   for (const std::size_t index : order) {
@@ -68,7 +68,7 @@ void note_open(const Solved& now, PageState& state) {
 void ask_what_follows(const Bench& bench, PageState& state) {
   if (!bench.has_job()) return;
   const bool is_sewing = state.stage == Stage::sew;
-  if (state.found.turn != bench.turn() || state.found.is_for_sewing != is_sewing) {
+  if (state.found.turn != bench.turn() || state.found.stage != state.stage) {
     list_findings(bench, state);
     follow_open(bench.now(), state);
   }
@@ -76,11 +76,16 @@ void ask_what_follows(const Bench& bench, PageState& state) {
   const bool is_line = state.open_sum.compare(0, kSlip.size(), kSlip) == 0;
   const std::string opened = is_line ? state.open_sum.substr(kSlip.size()) : std::string();
   Followed& followed = state.followed;
-  const std::string stage = is_sewing ? "sew " + state.sew.kind : std::string();
+  const bool is_curve = state.stage == Stage::curve;
+  const std::string stage = is_sewing  ? "sew " + state.sew.kind
+                            : is_curve ? "bay " + std::to_string(state.curve.bay)
+                                       : std::string();
   const bool is_same = followed.opened == opened && followed.stage == stage;
   if (followed.turn == bench.turn() && is_same) return;
-  followed.lines = is_sewing ? sew_lines(bench.now(), bench.before(), bench.place(), state.sew.kind)
-                             : follow_lines(bench.now(), bench.before(), bench.place(), opened);
+  followed.lines = is_curve ? curve_lines(bench.now(), bench.before(), state.curve.bay)
+                   : is_sewing
+                       ? sew_lines(bench.now(), bench.before(), bench.place(), state.sew.kind)
+                       : follow_lines(bench.now(), bench.before(), bench.place(), opened);
   followed.stage = stage;
   followed.opened = opened;
   followed.turn = bench.turn();

@@ -9,6 +9,7 @@
 #include "web/model/found.h"
 #include "web/model/remedies.h"
 #include "web/model/words.h"
+#include "web/widgets/stage_row.h"
 
 namespace pouncemark::web {
 
@@ -23,7 +24,7 @@ struct ListedFinding {
 /// The findings nearest first, worked out for the bench at `turn`.
 struct FoundList {
   std::int64_t turn = -1;
-  bool is_for_sewing = false;  ///< those about sewing before all others
+  Stage stage = Stage::make;  ///< on Sew those about sewing before all others, on Curve of bays
   std::vector<ListedFinding> listed;
   std::size_t first = 0;  ///< first one shown, where not all have room
   std::string open;       ///< code and place of the one whose sum is open
@@ -33,7 +34,7 @@ struct FoundList {
 struct Followed {
   std::int64_t turn = -1;
   std::string opened;
-  std::string stage;  ///< what they are about: empty on Make, else the kind of row that is sewn
+  std::string stage;  ///< what they are about: empty on Make, else the kind of row or the bay
   std::vector<FollowLine> lines;
   bool is_unfolded = false;  ///< lines that give way are shown as well
 };

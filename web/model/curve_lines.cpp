@@ -1,0 +1,105 @@
+#include <utility>
+
+#include "engine/solve/bays.h"
+#include "web/model/curve.h"
+#include "web/model/curve_push.h"
+
+namespace pouncemark::web {
+namespace {
+
+using Lines = std::vector<FollowLine>;
+using solve::BayFigure;
+
+void add(Lines& lines, const char* id, const char* label, solve::Sum sum, const char* unit = "",
+         LineRank rank = LineRank::needed) {
+  FollowLine line;
+  line.id = id;
+  line.label = label;
+  line.figure = sum.figure;
+  line.unit = unit;
+  line.sum = std::move(sum);
+  line.rank = rank;
+  lines.push_back(std::move(line));
+}
+
+/// What it takes to bend the piece, or why it is not said.
+void add_push(const Solved& now, int bay, Lines& lines) {
+  const auto push = bay_push(now, bay);
+  const solve::BayResult& result = now.results.bays[static_cast<std::size_t>(bay)];
+  if (push) {
+    add(lines, "push",
+        push->push.is_beyond_small ? "Push in the middle, exact" : "Push in the middle, small bend",
+        push_sum(now, bay), "N");
+    add(lines, "people", "People at 70 N each", people_sum(now, bay));
+    return;
+  }
+  if (result.is_flat() || result.is_by_stations) return;
+  solve::Sum sum;
+  sum.figure = "not known";
+  sum.rule = "worked out once the stiffness of the sheet is entered";
+  sum.numbers = {"stiffness: not known"};
+  sum.source = "Materials, on the stage Sew";
+  add(lines, "push", "Push in the middle", std::move(sum));
+}
+
+Lines lines_of(const Solved& now, int bay) {
+  Lines lines;
+  const solve::BayResult& result = now.results.bays[static_cast<std::size_t>(bay)];
+  const auto sum = [&](BayFigure figure) {
+    return solve::bay_sum(now.job, now.results, bay, figure);
+  };
+  const bool has_piece = result.piece >= 0;
+  const bool is_panel =
+      has_piece &&
+      now.results.pieces[static_cast<std::size_t>(result.piece)].kind == solve::PieceKind::panel;
+  add(lines, "radius", result.is_by_stations ? "Radius, tightest" : "Radius",
+      sum(BayFigure::radius));
+  add(lines, "turn", "Turn", sum(BayFigure::turn));
+  add(lines, "along", "Along the curve", sum(BayFigure::along));
+  add(lines, "extra", "More than the chord", sum(BayFigure::extra));
+  if (is_panel) {
+    const char* way = result.creep_um == 0 ? "Creep at the fly side"
+                      : result.moves_out   ? "Creep, cloth moves out"
+                                           : "Creep, cloth moves in";
+    add(lines, "creep", way, sum(BayFigure::creep));
+    if (result.stop_um) add(lines, "stop", "Top, bottom rows stop at", sum(BayFigure::stop));
+  }
+  if (has_piece) {
+    add_push(now, bay, lines);
+    add(lines, "limit", "Stay-bent limit", sum(BayFigure::limit));
+    if (!result.is_flat()) add(lines, "spare", "Spare over the limit", sum(BayFigure::spare));
+    add(lines, "room", "Room for the piece", sum(BayFigure::room), "", LineRank::more);
+  }
+  if (is_panel && !result.is_flat()) {
+    add(lines, "ease", "Ease asked of the cloth", sum(BayFigure::ease), "", LineRank::more);
+    if (result.moves_out) {
+      add(lines, "bulge", "Bulge, sewn all round", sum(BayFigure::bulge), "", LineRank::more);
+    }
+  }
+  return lines;
+}
+
+int bay_called(const Solved& now, const std::string& code) {
+  for (std::size_t i = 0; i < now.results.bays.size(); ++i) {
+    if (now.results.bays[i].code == code) return static_cast<int>(i);
+  }
+  return -1;
+}
+
+}  // namespace
+
+std::vector<FollowLine> curve_lines(const Solved& now, const Solved* before, int bay) {
+  if (bay < 0 || bay >= static_cast<int>(now.results.bays.size())) return {};
+  Lines lines = lines_of(now, bay);
+  if (before == nullptr) return lines;
+  const int was_bay = bay_called(*before, now.results.bays[static_cast<std::size_t>(bay)].code);
+  if (was_bay < 0) return lines;
+  for (const FollowLine& was : lines_of(*before, was_bay)) {
+    for (FollowLine& line : lines) {
+      if (line.id == was.id && line.figure != was.figure) line.before = was.figure;
+    }
+  }
+  return lines;
+}
+
+}  // namespace pouncemark::web

@@ -1,0 +1,151 @@
+#include <algorithm>
+
+#include "web/host/host.h"
+#include "web/panels/curve_parts.h"
+
+namespace pouncemark::web {
+namespace {
+
+constexpr double kMoveSeconds = 0.6;
+
+/// A square button with a sign that points to the bay before or after.
+void step_to(Page& page, const char* id, const Area& area, int by) {
+  const CurveView& view = page.state.curve.view;
+  const int to = view.bay + by;
+  const bool can = to >= 0 && to < static_cast<int>(view.bays);
+  const ButtonLook look{ButtonKind::plain, !can, Role::text, by > 0 ? "next bay" : "bay before"};
+  const bool pressed = button(page.brush, page.hand, id, area, "", look);
+  const auto sign = static_cast<float>(by);
+  const Spot tip{area.mid_x() + sign * 5, area.mid_y()};
+  for (const float side : {-9.0f, 9.0f}) {
+    page.brush.line({tip.x - sign * 9, tip.y + side}, tip, can ? kInk : kPale, 2.6f);
+  }
+  if (pressed) page.later([&curve = page.state.curve, to] { curve.bay = to; });
+}
+
+/// A button from the right; gives its left edge.
+float from_right(Page& page, float right, float top, const char* id, const char* words,
+                 const ButtonLook& look, bool* pressed) {
+  const float width = button_width(page.brush, words);
+  const Area area = area_at(right - width, top, width, button_height());
+  *pressed = button(page.brush, page.hand, id, area, words, look);
+  return area.left - 8;
+}
+
+float acts_of_bays(Page& page, float right, float top) {
+  const CurveStage& curve = page.state.curve;
+  const bool is_idle = page.bench.is_look_only();
+  bool pressed = false;
+  const ButtonLook plain{ButtonKind::plain, is_idle};
+  right = from_right(page, right, top, "bay.away", "Take away", plain, &pressed);
+  if (pressed) curve_act(page, without_bay(page.bench.now().job, curve.view.bay));
+  right = from_right(page, right, top, "bay.add", "Add a bay", plain, &pressed);
+  if (pressed) curve_act(page, with_new_bay(page.bench.now()));
+  const ButtonLook all{curve.lists_bays ? ButtonKind::chosen : ButtonKind::plain};
+  right = from_right(page, right, top, "bay.all", "All bays", all, &pressed);
+  if (!pressed) return right;
+  page.later([&stage = page.state.curve] {
+    stage.lists_bays = !stage.lists_bays;
+    stage.first = 0;
+    stage.turn = -1;
+  });
+  return right;
+}
+
+/// A job without bays: what one is, and a button.
+void no_bays(Page& page) {
+  const Area& middle = page.layout.middle;
+  const Brush& brush = page.brush;
+  const float y = middle.top + brush.rise(Role::headline) + 24;
+  headline_words(page, {middle.left, y}, middle.right, false);
+  const float after = brush.paragraph(
+      {middle.left, y + 44},
+      "A bay is one place on the frame: its straight distance (chord), how far the timber stands "
+      "out (rise), whether it is bulging or hollow, and what hangs there. With it the length along "
+      "the curve, the creep of the cloth and the force to bend the sheet are worked out.",
+      std::min(middle.width(), 720.0f), {Role::verb, false, kInk});
+  page.hand.note("curve.none", {middle.left, y - 30, middle.right, after}, "no bay is entered");
+  const Area add =
+      area_at(middle.left, after + 12, button_width(brush, "Add a bay"), button_height());
+  const ButtonLook look{ButtonKind::main, page.bench.is_look_only()};
+  if (button(brush, page.hand, "bay.add", add, "Add a bay", look)) {
+    curve_act(page, with_new_bay(page.bench.now()));
+  }
+  const std::string& sentence = page.state.curve.sentence;
+  if (sentence.empty()) return;
+  brush.words({middle.left, add.bottom + 34}, sentence, {Role::text, true, kStop});
+  page.hand.note("curve.sentence", {middle.left, add.bottom + 12, middle.right, add.bottom + 40},
+                 sentence);
+}
+
+}  // namespace
+
+void ask_curve(const Bench& bench, CurveStage& curve, double seconds) {
+  if (!bench.has_job()) return;
+  if (curve.turn != bench.turn() || curve.made_for != curve.bay) {
+    curve.view = curve_view(bench.now(), bench.before(), curve.bay);
+    curve.bay = std::max(0, curve.view.bay);
+    curve.turn = bench.turn();
+    curve.made_for = curve.bay;
+    curve.shape_at = -1;
+    if (curve.lists_bays) curve.ranked = ranked_bays(bench.now(), curve.by_force);
+  }
+  if (curve.hung != curve.goes_to) {
+    if (curve.began < 0) curve.began = seconds;
+    const double part = std::min(1.0, (seconds - curve.began) / kMoveSeconds);
+    curve.hung =
+        part >= 1 ? curve.goes_to : curve.comes_from + (curve.goes_to - curve.comes_from) * part;
+    host::request_frames();
+  }
+  if (curve.shape_at == curve.hung || curve.view.bay < 0) return;
+  curve.shape = curve_shape(curve.view, curve.hung);
+  curve.shape_at = curve.hung;
+}
+
+void bend_to(CurveStage& curve, double hung) {
+  curve.comes_from = curve.hung;
+  curve.goes_to = hung;
+  curve.began = -1;
+  if (host::wants_less_motion()) curve.hung = hung;
+}
+
+void curve_act(Page& page, Made made) {
+  page.later([&bench = page.bench, &curve = page.state.curve, made = std::move(made)] {
+    curve.sentence = made.refused;
+    use_signs(made.refused);
+    use_signs(made.action);
+    if (!made.refused.empty()) return;
+    bench.edit(made.job, made.action);
+    curve.bay = made.piece;
+  });
+}
+
+void curve_panel(Page& page) {
+  const CurveView& view = page.state.curve.view;
+  if (view.bay < 0) return no_bays(page);
+  const Area& middle = page.layout.middle;
+  const Brush& brush = page.brush;
+  const float height = button_height();
+  const float acts = acts_of_bays(page, middle.right, middle.top);
+  step_to(page, "bay.back", area_at(middle.left, middle.top, height, height), -1);
+  step_to(page, "bay.next", area_at(middle.left + height + 6, middle.top, height, height), 1);
+  float x = middle.left + 2 * height + 18;
+  const float base = middle.top + height / 2 + brush.rise(Role::figure) / 2;
+  const std::string name = "Bay " + shortened(view.code, 16);
+  const float from = x;
+  x += brush.words({x, base}, name, {Role::figure, true, kInk}) + 12;
+  const std::string place =
+      cut_short(brush, view.hangs, std::max(0.0f, acts - x), Role::text, false);
+  x += brush.words({x, base}, place, {Role::text, false, kInk});
+  page.hand.note("bay", {from, base - 22, x, base + 6}, name + ", " + view.hangs);
+  cover_for_bays(page);
+  const float second = middle.top + height + (page.layout.is_compact ? 6.0f : 10.0f);
+  const float line = second + height / 2 + brush.rise(Role::headline) / 2;
+  headline_words(page, {middle.left, line}, middle.right, false);
+  const Area mat = {middle.left, second + height + 10, middle.right, middle.bottom};
+  page.hand.start_group(true);
+  curve_picture(page, mat);
+  bays_slip(page);
+}
+
+}  // namespace pouncemark::web

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "web/model/curve.h"
+
+namespace pouncemark::web {
+
+/// The stage Curve as the page remembers it. Nothing of the job.
+struct CurveStage {
+  int bay = 0;
+  std::int64_t turn = -1;  ///< of the bench that `view` was worked out for, with `made_for`
+  int made_for = -1;
+  CurveView view;
+  CurveShape shape;
+  double hung = 1;        ///< 0 flat, 1 hung
+  double shape_at = -1;   ///< what `shape` was worked out for
+  double goes_to = 1;     ///< where it moves to by itself
+  double comes_from = 1;  ///< and from
+  double began = -1;      ///< when, seconds; negative: with the next frame
+  bool lists_bays = false;
+  bool by_force = false;
+  std::size_t first = 0;  ///< first bay shown of a list too long for its slip
+  std::vector<RankedBay> ranked;
+  std::string sentence;  ///< why the last thing asked for was not done
+};
+
+}  // namespace pouncemark::web
