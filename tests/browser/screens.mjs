@@ -134,6 +134,16 @@ export const SCREENS = [
     leave: async (bench) => {
       if (!(await bench.places()).has('sew.materials')) await bench.press('tray.all');
     }},
+  {name: 'curve-section', reach: (bench) => bench.press('stage.curve')},
+  {name: 'curve-flat', reach: (bench) => bench.press('curve.flat'),
+    leave: (bench) => bench.press('curve.hung')},
+  {name: 'curve-panel', reach: async (bench) => {
+    for (let i = 0; i < 9 && !(await bench.places()).has('figure.edge'); i += 1) {
+      await bench.press('bay.next');
+    }
+  }},
+  {name: 'curve-bays', reach: (bench) => bench.press('bay.all'),
+    leave: (bench) => bench.press('bays.close')},
   {name: 'later-stage', reach: (bench) => bench.press('stage.buy')},
   {name: 'print', reach: (bench) => bench.press('stage.print')},
   {name: 'print-with-preview', reach: async (bench) => {
