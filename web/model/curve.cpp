@@ -48,11 +48,15 @@ void set_headline(const solve::BayResult& is, const solve::BayResult* was, Curve
     return was == nullptr ? std::string() : mm_text(was->*figure, decimals);
   };
   auto& parts = view->headline.parts;
+  view->headline.because = view->face_words;
   parts.push_back(large(mm_text(is.along_um, 0), old(&solve::BayResult::along_um, 0), "along"));
+  if (is.is_flat()) {
+    parts.push_back(plain(" flat, as long as its chord; type its rise", " flat"));
+    return;
+  }
   parts.push_back(plain(" along the curve, ", " along, "));
   parts.push_back(large(mm_text(is.extra_um, 0), old(&solve::BayResult::extra_um, 0), "extra"));
   parts.push_back(plain(" more than the straight distance", " more than straight"));
-  view->headline.because = is.is_flat() ? "the bay is flat: type its rise" : view->face_words;
   if (!view->holds_panel || is.creep_um == 0) return;
   parts.push_back(plain("; the cloth creeps ", "; cloth creeps "));
   parts.push_back(large(mm_text(is.creep_um, 2), old(&solve::BayResult::creep_um, 2), "creep"));
@@ -148,6 +152,7 @@ CurveShape curve_shape(const CurveView& view, double hung) {
   shape.sheet = walked(view.stretches, hung);
   shape.crest = crest_of(shape.timber);
   shape.sheet_crest = crest_of(shape.sheet);
+  for (const Vec2& point : shape.timber) shape.trough = std::max(shape.trough, -point.y);
   // Slip goes with the turn, so at half the turn the cloth has crept half as far.
   const Um creep = to_um(from_um(view.creep_um) * hung);
   shape.creep = view.moves_out ? from_um(creep) : -from_um(creep);

@@ -50,8 +50,9 @@ CurveView curve_view(const Solved& now, const Solved* before, int bay);
 struct CurveShape {
   std::vector<Vec2> timber;
   std::vector<Vec2> sheet;
-  double crest = 0;  ///< greatest y of the timber, and of the sheet
-  double sheet_crest = 0;
+  double crest = 0;         ///< greatest y of the timber
+  double trough = 0;        ///< how far an S goes to the other side of its ends
+  double sheet_crest = 0;   ///< greatest y of the sheet
   double creep = 0;         ///< of the cloth's free edge at this bend, millimetres, out positive
   std::string creep_words;  ///< "0.82 out", "0" where it is flat
 };

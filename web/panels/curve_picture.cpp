@@ -56,18 +56,20 @@ FromAbove laid_out(const Page& page, const Area& mat) {
   // From the top: the boxes, then for a bulging bay the chord's arrow, the bay, the words below it.
   const float top = mat.top + box_height() + 26;
   const float bottom = low.top - line - 6;
-  const float chord = box_height() + 16;
+  const float chord = box_height() + 24;
   const float words = line + 22;
   const float room = std::max(20.0f, bottom - top - chord - words);
   const float wide = std::max(60.0f, mat.width() - 120);
   const auto across = static_cast<float>(std::max(1.0, from_um(view.along_um)));
-  const auto crest = static_cast<float>(std::max(1.0, shape.crest));
+  const auto crest = static_cast<float>(std::max(1.0, shape.crest + shape.trough));
   at.px = std::min(wide / across, room / crest);
   at.middle = mat.mid_x();
   const float rise = static_cast<float>(shape.crest) * at.px;
-  const float spare = std::max(0.0f, (room - rise) / 2);
-  at.ends = view.is_hollow ? top + spare + rise : top + spare + chord;
-  at.chord_row = view.is_hollow ? at.ends + words + chord / 2 : at.ends - chord / 2 - 4;
+  const float trough = static_cast<float>(shape.trough) * at.px;
+  const float spare = std::max(0.0f, (room - rise - trough) / 2);
+  at.ends = top + spare + (view.is_hollow ? rise : chord + trough);
+  at.chord_row = view.is_hollow ? at.ends + std::max(words, trough + 16) + chord / 2
+                                : at.ends - trough - chord / 2 - 4;
   for (const float times : {20.0f, 10.0f, 5.0f, 2.0f}) {
     at.times = times;
     const double most = from_um(view.short_of_fly_um) + from_um(view.creep_um);
@@ -217,12 +219,19 @@ void measures(Page& page, const FromAbove& at) {
   length_of_bay(page, BayBox::chord, chord, "box.chord", "chord");
   const float crest = at.ends + at.toward * static_cast<float>(shape.crest) * at.px;
   const float tall = std::fabs(crest - at.ends);
-  if (tall > 16) brush.arrow({at.middle, at.ends}, {at.middle, crest}, kInk, 1.8f, 7, true);
-  const bool has_room = tall > high + 26;
+  // Through stations the crest stands anywhere, and the rise is only what was typed.
+  const bool has_arrow = !page.state.curve.view.is_by_stations;
+  if (has_arrow && tall > 16) {
+    brush.arrow({at.middle, at.ends}, {at.middle, crest}, kInk, 1.8f, 7, true);
+  }
+  const bool has_room = has_arrow && tall > high + 26;
   const float y = has_room ? (at.ends + crest) / 2 : row;
   const float x = at.middle + (has_room ? 14.0f : 90.0f);
   const Area rise = area_at(x, y - high / 2, wide, high);
-  if (!has_room) brush.fill({rise.left - 6, rise.top, rise.right + 90, rise.bottom}, kMat);
+  const std::string& rise_was = page.state.curve.view.rise.was;
+  const float label =
+      brush.width_of(rise_was.empty() ? "rise" : "was " + rise_was, Role::text, false);
+  if (!has_room) brush.fill({rise.left - 8, row - 8, rise.right + 16 + label, row + 8}, kMat);
   length_of_bay(page, BayBox::rise, rise, "box.rise", "rise");
 }
 
@@ -311,7 +320,9 @@ void bay_switches(Page& page, const FromAbove& at) {
     if (!is_chosen) curve_act(page, with_bay_face(job, view.bay, is_hollow));
   }
   x += 4;
-  const std::string words = "toward the viewer; from above, the plies drawn thicker";
+  const std::string words = view.is_by_stations
+                                ? "toward the viewer; the curve is that of its stations"
+                                : "toward the viewer; from above, the plies drawn thicker";
   const std::string& sentence = page.state.curve.sentence;
   brush.words({x, mid + brush.rise(Role::text) / 2},
               cut_short(brush, sentence.empty() ? words : sentence, at.mat.right - 10 - x,

@@ -52,7 +52,8 @@ void curve_slider(Page& page, const Area& area) {
   brush.disc({knob, track.mid_y()}, kKnob, kPaper);
   brush.ring({knob, track.mid_y()}, kKnob, touch.over || touch.held ? kPen : kInk, 3);
   focus_ring(brush, page.hand, track, touch.focused);
-  if (touch.held && page.hand.is_down()) set_hung(page, static_cast<double>((page.hand.at().x - from) / room));
+  if (touch.held && page.hand.is_down())
+    set_hung(page, static_cast<double>((page.hand.at().x - from) / room));
   const int step = touch.focused ? page.hand.step() + page.hand.arrow_right() : 0;
   if (step != 0) set_hung(page, hung + step * 0.05);
 }

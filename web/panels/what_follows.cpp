@@ -24,6 +24,13 @@ void list_findings(const Bench& bench, PageState& state) {
     std::stable_partition(order.begin(), order.end(),
                           [&](std::size_t index) { return is_first(now.results.findings[index]); });
   }
+  found.bay = state.curve.view.code;
+  if (found.stage == Stage::curve) {
+    const std::string place = "bay " + found.bay + ",";
+    std::stable_partition(order.begin(), order.end(), [&](std::size_t index) {
+      return (now.results.findings[index].place + ",").rfind(place, 0) == 0;
+    });
+  }
   found.listed.clear();
   for (const std::size_t index : order) {
     ListedFinding one;
@@ -68,7 +75,8 @@ void note_open(const Solved& now, PageState& state) {
 void ask_what_follows(const Bench& bench, PageState& state) {
   if (!bench.has_job()) return;
   const bool is_sewing = state.stage == Stage::sew;
-  if (state.found.turn != bench.turn() || state.found.stage != state.stage) {
+  const bool is_of_bay = state.stage != Stage::curve || state.found.bay == state.curve.view.code;
+  if (state.found.turn != bench.turn() || state.found.stage != state.stage || !is_of_bay) {
     list_findings(bench, state);
     follow_open(bench.now(), state);
   }

@@ -25,6 +25,7 @@ struct ListedFinding {
 struct FoundList {
   std::int64_t turn = -1;
   Stage stage = Stage::make;  ///< on Sew those about sewing before all others, on Curve of bays
+  std::string bay;            ///< on Curve: those of this bay before all others
   std::vector<ListedFinding> listed;
   std::size_t first = 0;  ///< first one shown, where not all have room
   std::string open;       ///< code and place of the one whose sum is open
