@@ -208,7 +208,7 @@ TEST_CASE("a bay is added for the first piece that hangs in none, and taken away
   const Made second = with_new_bay(solved(made.job));
   CHECK(second.job.bays[1].code == "B2");
   CHECK(second.job.bays[1].stands_empty);
-  CHECK(job::open_job(job::save_job(second.job)).has_value());
+  CHECK(job::open_job(job::save_job(second.job)).is_ok());
   CHECK(without_bay(second.job, 1).job.bays.size() == 1);
   job.panels.clear();
   CHECK(!with_new_bay(solved(job)).refused.empty());

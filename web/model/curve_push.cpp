@@ -84,11 +84,19 @@ solve::Sum push_sum(const Solved& now, int bay) {
                  ? "push in the middle by large bending, as the rise is over a twentieth of the "
                    "chord; the small-bend formula for comparison"
                  : "push in the middle: 48 × stiffness × height × rise ÷ chord³";
+  // Cubes and squares are written out, as a pocket calculator takes them.
+  const auto times_itself = [](const std::string& number, int times) {
+    std::string words = number;
+    for (int i = 1; i < times; ++i) words += " × " + number;
+    return words;
+  };
+  const std::string poisson = exact_mm_text(sheets.poisson.thousandths);
   sum.numbers = {"48 × " + std::to_string(sheets.count) + " × " + value_text(sheets.modulus) +
-                 " × " + exact_mm_text(sheets.thickness_um) + "³ ÷ (12 × (1 − " +
-                 value_text(sheets.poisson) + "²)) × " + exact_mm_text(sheets.height_um) + " × " +
-                 exact_mm_text(of.rise_um) + " ÷ " + exact_mm_text(of.chord_um) +
-                 "³ = " + newtons(found.push.small_bend_mn)};
+                 " × " + times_itself(exact_mm_text(sheets.thickness_um), 3) + " ÷ (12 × (1 − " +
+                 value_text(sheets.poisson) + " × " + poisson + ")) × " +
+                 exact_mm_text(sheets.height_um) + " × " + exact_mm_text(of.rise_um) + " ÷ (" +
+                 times_itself(exact_mm_text(of.chord_um), 3) +
+                 ") = " + newtons(found.push.small_bend_mn)};
   if (is_exact) {
     sum.numbers[0] = "small bend: " + sum.numbers[0];
     sum.numbers.push_back("exact: " + sum.figure);

@@ -26,6 +26,7 @@ struct FromAbove {
   float px = 1;
   float middle = 0;     ///< halfway between the ends
   float ends = 0;       ///< their height
+  float words = 0;      ///< of a hollow bay: how low its timber goes, the words stand under it
   float toward = 1;     ///< 1 where the crest lies down the screen, toward the viewer, else -1
   float chord_row = 0;  ///< middle of the chord's arrow
   float times = 20;     ///< of the close-up, the picture's scale
@@ -68,8 +69,9 @@ FromAbove laid_out(const Page& page, const Area& mat) {
   const float trough = static_cast<float>(shape.trough) * at.px;
   const float spare = std::max(0.0f, (room - rise - trough) / 2);
   at.ends = top + spare + (view.is_hollow ? rise : chord + trough);
-  at.chord_row = view.is_hollow ? at.ends + std::max(words, trough + 16) + chord / 2
-                                : at.ends - trough - chord / 2 - 4;
+  at.words = view.is_hollow ? at.ends + trough : at.ends;
+  at.chord_row =
+      view.is_hollow ? at.ends + trough + words + chord / 2 : at.ends - trough - chord / 2 - 4;
   for (const float times : {20.0f, 10.0f, 5.0f, 2.0f}) {
     at.times = times;
     const double most = from_um(view.short_of_fly_um) + from_um(view.creep_um);
@@ -158,7 +160,7 @@ void end_words(const Page& page, const FromAbove& at, const std::vector<Spot>& l
     const float x = is_right ? end.x + 30 - wide : end.x - 30;
     const Spot base{
         std::clamp(x, at.mat.left + 8, std::max(at.mat.left + 8, at.mat.right - wide - 8)),
-        end.y + down};
+        std::max(end.y, at.words) + down};
     brush.words(base, words, {Role::text, is_bold, kInk});
     return Area{base.x, base.y - 16, base.x + wide, base.y + 4};
   };
