@@ -170,9 +170,7 @@ void BenchPage::draw_stage(Page& page) {
   hand_.set_covered(is_failed || state_.actions.is_open);
   const bool is_sewing = state_.stage == Stage::sew;
   if (state_.stage == Stage::curve) {
-    const bool covered = page.layout.is_compact && state_.shows_all_follows;
-    if (!covered) curve_panel(page);
-    if (state_.curve.view.bay >= 0) follows_panel(page);
+    curve_panel(page);
   } else if (state_.stage == Stage::make || is_sewing) {
     const Place place = bench_.place();
     const Solved& now = bench_.now();
@@ -325,12 +323,9 @@ void BenchPage::act_on(KeyAct asked) {
   if (asked == KeyAct::list_keys) state_.shows_keys = !state_.shows_keys;
   if (asked == KeyAct::text_size) take_text_size(ratio_, next_text_size());
   const bool can_step = state_.stage == Stage::make;
-  if (asked == KeyAct::piece_before && can_step) bench_.step(-1);
-  if (asked == KeyAct::next_piece && can_step) bench_.step(1);
-  if (state_.stage == Stage::curve) {
-    if (asked == KeyAct::piece_before) state_.curve.bay -= 1;
-    if (asked == KeyAct::next_piece) state_.curve.bay += 1;
-  }
+  const int by = asked == KeyAct::next_piece ? 1 : asked == KeyAct::piece_before ? -1 : 0;
+  if (can_step && by != 0) bench_.step(by);
+  if (state_.stage == Stage::curve) state_.curve.bay += by;
 }
 
 /// The list of keys takes the focus and gives it back to what had it.

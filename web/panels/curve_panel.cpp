@@ -120,9 +120,10 @@ void curve_act(Page& page, Made made) {
   });
 }
 
-void curve_panel(Page& page) {
+namespace {
+
+void bay_on_bench(Page& page) {
   const CurveView& view = page.state.curve.view;
-  if (view.bay < 0) return no_bays(page);
   const Area& middle = page.layout.middle;
   const Brush& brush = page.brush;
   const float height = button_height();
@@ -146,6 +147,15 @@ void curve_panel(Page& page) {
   page.hand.start_group(true);
   curve_picture(page, mat);
   bays_slip(page);
+}
+
+}  // namespace
+
+void curve_panel(Page& page) {
+  if (page.state.curve.view.bay < 0) return no_bays(page);
+  const bool is_covered = page.layout.is_compact && page.state.shows_all_follows;
+  if (!is_covered) bay_on_bench(page);
+  follows_panel(page);
 }
 
 }  // namespace pouncemark::web

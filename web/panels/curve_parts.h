@@ -20,6 +20,10 @@ void curve_act(Page& page, Made made);
 
 /// The bay from above with its boxes, and the slider below it.
 void curve_picture(Page& page, const Area& mat);
+/// Chord or rise in its box, its name or what it was at its right.
+void curve_length_box(Page& page, BayBox box, const Area& area, const char* id, const char* name);
+/// What hangs in the bay, and which way the timber goes, along the top of the mat.
+void bay_switches(Page& page, const Area& mat);
 void curve_slider(Page& page, const Area& area);
 
 /// All bays in their ranks, over the middle; nothing while it is put away.

@@ -1,12 +1,9 @@
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <string>
 #include <vector>
 
-#include "web/model/entry.h"
 #include "web/panels/curve_parts.h"
-#include "web/panels/sew_parts.h"
 
 namespace pouncemark::web {
 namespace {
@@ -169,33 +166,6 @@ void end_words(const Page& page, const FromAbove& at, const std::vector<Spot>& l
   put(!view.fly_is_right, "hinge side, sewn", false);
 }
 
-void length_of_bay(Page& page, BayBox box, const Area& area, const char* id, const char* name) {
-  const CurveView& view = page.state.curve.view;
-  const CurveBoxText& text = box == BayBox::chord ? view.chord : view.rise;
-  SewTextBox set;
-  set.id = id;
-  set.area = area;
-  set.shown = set.text = text.shown;
-  set.name = name;
-  set.is_changed = !text.was.empty();
-  const std::string label = text.was.empty() ? std::string(name) : "was " + text.was;
-  page.brush.words({area.right + 8, area.mid_y() + page.brush.rise(Role::text) / 2}, label,
-                   {Role::text, false, kInk});
-  const TextEvent event = sew_text_box(page, set);
-  const job::Job& job = page.bench.now().job;
-  if (event.finished) {
-    if (*event.finished == text.shown) return close_box(page.state.open_box);
-    Made made = with_bay_typed(job, view.bay, box, *event.finished);
-    if (!made.refused.empty())
-      return refuse_text(page.state.open_box, page.hand, std::move(made.refused));
-    close_box(page.state.open_box);
-    return curve_act(page, std::move(made));
-  }
-  constexpr Um kStepUm = 1000;
-  if (event.step == 0 || event.is_open) return;
-  curve_act(page, with_bay_stepped(job, view.bay, box, event.step * kStepUm));
-}
-
 /// Chord and rise on their arrows, typed where they lie.
 void measures(Page& page, const FromAbove& at) {
   const Brush& brush = page.brush;
@@ -218,7 +188,7 @@ void measures(Page& page, const FromAbove& at) {
   const float after = chord.right + 16 + brush.width_of(beside, Role::text, false);
   brush.arrow({chord.left - 8, row}, {left.x + 1, row}, kInk, 1.8f, 7, false);
   brush.arrow({std::min(after, right.x - 20), row}, {right.x - 1, row}, kInk, 1.8f, 7, false);
-  length_of_bay(page, BayBox::chord, chord, "box.chord", "chord");
+  curve_length_box(page, BayBox::chord, chord, "box.chord", "chord");
   const float crest = at.ends + at.toward * static_cast<float>(shape.crest) * at.px;
   const float tall = std::fabs(crest - at.ends);
   // Through stations the crest stands anywhere, and the rise is only what was typed.
@@ -234,7 +204,7 @@ void measures(Page& page, const FromAbove& at) {
   const float label =
       brush.width_of(rise_was.empty() ? "rise" : "was " + rise_was, Role::text, false);
   if (!has_room) brush.fill({rise.left - 8, row - 8, rise.right + 16 + label, row + 8}, kMat);
-  length_of_bay(page, BayBox::rise, rise, "box.rise", "rise");
+  curve_length_box(page, BayBox::rise, rise, "box.rise", "rise");
 }
 
 /// The free edge, larger: where the cloth ended flat and where it ends now.
@@ -280,58 +250,6 @@ void free_edge(Page& page, const FromAbove& at) {
                          words + ", drawn " + caption.substr(11) + ", show the sum"});
 }
 
-/// What hangs here, and which way the timber goes.
-void bay_switches(Page& page, const FromAbove& at) {
-  const Brush& brush = page.brush;
-  const CurveView& view = page.state.curve.view;
-  const float high = box_height();
-  const float mid = at.mat.top + 10 + high / 2;
-  float x = at.mat.left + 14;
-  x += brush.words({x, mid + brush.rise(Role::text) / 2}, "holds", {Role::text, false, kInk}) + 8;
-  SewTextBox set;
-  set.id = "box.holds";
-  set.area = area_at(x, mid - high / 2, 84, high);
-  set.shown = view.holds.empty() ? "empty" : view.holds;
-  set.text = view.holds;
-  set.name = "what hangs here";
-  set.is_words = true;
-  const TextEvent event = sew_text_box(page, set);
-  const job::Job& job = page.bench.now().job;
-  if (event.finished && (*event.finished == view.holds || event.finished->empty())) {
-    close_box(page.state.open_box);
-  } else if (event.finished) {
-    Made made = with_bay_typed(job, view.bay, BayBox::holds, *event.finished);
-    if (made.refused.empty()) {
-      close_box(page.state.open_box);
-      curve_act(page, std::move(made));
-    } else {
-      refuse_text(page.state.open_box, page.hand, std::move(made.refused));
-    }
-  }
-  x = set.area.right + 16;
-  for (const bool is_hollow : {false, true}) {
-    const char* words = is_hollow ? "Hollow" : "Bulging";
-    const Area area =
-        area_at(x, mid - button_height() / 2, button_width(brush, words), button_height());
-    x = area.right + 8;
-    const bool is_chosen = view.is_hollow == is_hollow;
-    const ButtonLook look{is_chosen ? ButtonKind::chosen : ButtonKind::plain,
-                          page.bench.is_look_only()};
-    if (!button(brush, page.hand, is_hollow ? "bay.hollow" : "bay.bulging", area, words, look))
-      continue;
-    if (!is_chosen) curve_act(page, with_bay_face(job, view.bay, is_hollow));
-  }
-  x += 4;
-  const std::string words = view.is_by_stations
-                                ? "toward the viewer; the curve is that of its stations"
-                                : "toward the viewer; from above, the plies drawn thicker";
-  const std::string& sentence = page.state.curve.sentence;
-  brush.words({x, mid + brush.rise(Role::text) / 2},
-              cut_short(brush, sentence.empty() ? words : sentence, at.mat.right - 10 - x,
-                        Role::text, false),
-              {Role::text, false, sentence.empty() ? kSoft : kStop});
-}
-
 /// From where it is looked at: an arrow up, below the bay.
 void viewer(const Page& page, const FromAbove& at) {
   const Brush& brush = page.brush;
@@ -351,7 +269,7 @@ void curve_picture(Page& page, const Area& mat) {
   page.brush.start_window(mat);
   const auto line = draw_bay(page, at);
   page.brush.end_window();
-  bay_switches(page, at);
+  bay_switches(page, mat);
   measures(page, at);
   end_words(page, at, line);
   viewer(page, at);
