@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/geometry/units.h"
+#include "engine/job/fixing_row.h"
 #include "engine/job/json_node.h"
 #include "engine/job/materials.h"
 #include "engine/job/rows.h"
@@ -76,6 +77,7 @@ struct Panel {
   std::string hinge_side = "left";     ///< left or right, seen from the front
   std::vector<OutlineEdge> outline;
   Um backing_thickness_um = 0;
+  std::optional<Um> facing_thickness_um;  ///< a clear front sheet, not sewn; absent: none
   Um panel_in_um = 0;
   Um spacing_um = 0;
   Um stitch_um = 0;
@@ -103,6 +105,7 @@ struct Bay {
   std::vector<std::array<Um, 2>> stations_um;
   std::optional<Um> taped_along_um;  ///< a tape bent round the timber
   Extras extras;
+  std::vector<FixingRow> fixings{};
 };
 
 struct Job {
