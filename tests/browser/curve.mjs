@@ -115,10 +115,12 @@ await checks.withBench({}, async (bench) => {
     assert.equal(await bench.line('bay'), 'Bay B6, holds panel P3');
   });
   await checks.check('a bay is taken away and comes back', async () => {
+    await bench.press('bay.all');
     await bench.press('bay.away');
     assert.equal(await bench.line('last_action'), 'Bay B6 taken away');
     await bench.key('Control+z');
     assert.equal(await bench.job(), opened);
+    await bench.press('bays.close');
   });
   assert.deepEqual(bench.mistakes, []);
 });

@@ -13,10 +13,6 @@
 namespace pouncemark::web {
 namespace {
 
-/// Steps each stretch is drawn in: smooth at the size of a screen.
-constexpr int kSteps = 12;
-constexpr int kStepsOfArc = 60;
-
 const job::Bay* bay_called(const job::Job& job, const std::string& code) {
   for (const job::Bay& bay : job.bays) {
     if (bay.code == code) return &bay;
@@ -78,35 +74,28 @@ void set_piece(const Solved& now, const solve::BayResult& result, CurveView* vie
   view->short_of_fly_um = bare.value_or(material::kAssumedClothInFromFlySideUm);
 }
 
-/// A curve walked from its left end, level between its ends, the middle of these at 0.
-std::vector<Vec2> walked(const std::vector<frame::Stretch>& stretches, double hung) {
-  const int steps = stretches.size() == 1 ? kStepsOfArc : kSteps;
-  std::vector<Vec2> points = {{0, 0}};
-  double heading = 0;
-  for (const frame::Stretch& stretch : stretches) {
-    const double turn = stretch.turn * hung / steps;
-    const double along = stretch.along / steps;
-    for (int i = 0; i < steps; ++i) {
-      const double middle = heading - turn / 2;
-      points.push_back(points.back() + Vec2{along * std::cos(middle), along * std::sin(middle)});
-      heading -= turn;
+/// Where the bay turns tightest, and where tighter than its sheet may stay bent.
+void set_tightness(const Solved& now, const job::Bay& bay, const solve::BayResult& result,
+                   CurveView* view) {
+  if (result.is_flat()) return;
+  view->radius_words = "radius " + mm_text(result.radius_um, 1);
+  view->tightest_station = result.tightest_station;
+  const std::string place = "bay " + bay.code + ",";
+  for (const solve::Finding& finding : now.results.findings) {
+    if (finding.code != "bay_too_tight" || finding.place.rfind(place, 0) != 0) continue;
+    view->too_tight = finding.severity;
+    view->limit_words = "the sheet may stay at " + mm_text(result.limit_um, 1) + " or more";
+  }
+  if (!result.is_by_stations) return;
+  view->radius_words +=
+      std::string(" ") + kPlusMinus + " " + mm_text(result.radius_out_by, 1) + " %";
+  const auto radii = frame::curve_through(solve::stations_of(bay)).radii;
+  for (std::size_t i = 0; i < radii.size(); ++i) {
+    const Um radius = to_um(std::fabs(radii[i]));
+    if (view->too_tight && radius > 0 && radius < result.limit_um) {
+      view->tight_stations.push_back(static_cast<int>(i) + 2);
     }
   }
-  const Vec2 end = points.back();
-  const double straight = length(end);
-  if (straight <= 0) return points;
-  const Vec2 level{end.x / straight, end.y / straight};
-  for (Vec2& point : points) {
-    point = {point.x * level.x + point.y * level.y - straight / 2,
-             point.y * level.x - point.x * level.y};
-  }
-  return points;
-}
-
-double crest_of(const std::vector<Vec2>& points) {
-  double crest = 0;
-  for (const Vec2& point : points) crest = std::max(crest, point.y);
-  return crest;
 }
 
 }  // namespace
@@ -130,7 +119,10 @@ CurveView curve_view(const Solved& now, const Solved* before, int bay) {
   view.along_um = result.along_um;
   view.creep_um = result.creep_um;
   view.moves_out = result.moves_out;
+  view.apart_um = now.job.slip_distance_um;
   set_piece(now, result, &view);
+  view.can_bulge = view.holds_panel && result.bulge_um > 0;
+  set_tightness(now, of, result, &view);
   view.chord.shown = box_text(of.chord_um);
   view.rise.shown = box_text(of.rise_um);
   const job::Bay* was = before == nullptr ? nullptr : bay_called(before->job, of.code);
@@ -144,20 +136,6 @@ CurveView curve_view(const Solved& now, const Solved* before, int bay) {
   }
   set_headline(result, result_called(before, of.code), &view);
   return view;
-}
-
-CurveShape curve_shape(const CurveView& view, double hung) {
-  CurveShape shape;
-  shape.timber = walked(view.stretches, 1);
-  shape.sheet = walked(view.stretches, hung);
-  shape.crest = crest_of(shape.timber);
-  shape.sheet_crest = crest_of(shape.sheet);
-  for (const Vec2& point : shape.timber) shape.trough = std::max(shape.trough, -point.y);
-  // Slip goes with the turn, so at half the turn the cloth has crept half as far.
-  const Um creep = to_um(from_um(view.creep_um) * hung);
-  shape.creep = view.moves_out ? from_um(creep) : -from_um(creep);
-  shape.creep_words = creep == 0 ? "0" : mm_text(creep, 2) + (view.moves_out ? " out" : " in");
-  return shape;
 }
 
 std::vector<RankedBay> ranked_bays(const Solved& now, bool by_force) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -33,9 +34,16 @@ struct CurveView {
   bool holds_panel = false;
   bool fly_is_right = true;  ///< of a panel
   Um short_of_fly_um = 0;    ///< of a panel: so far before the fly side its cloth ends when flat
+  Um apart_um = 0;           ///< from the middle of the sheet to the middle of its cloth
   Um along_um = 0;
   Um creep_um = 0;
   bool moves_out = false;
+  bool can_bulge = false;    ///< sewn all round the cloth would stand up
+  std::string radius_words;  ///< "radius 782.6", of stations where it is least; empty: flat
+  std::string limit_words;   ///< where the bay is tighter than that: what the sheet may stay at
+  int tightest_station = 0;  ///< from 1; 0: not by stations, or flat
+  std::optional<solve::Severity> too_tight;  ///< for the sheet to stay bent so
+  std::vector<int> tight_stations;           ///< from 1: those tighter than that
   CurveBoxText chord;
   CurveBoxText rise;
   std::vector<frame::Stretch> stretches;
@@ -50,13 +58,22 @@ CurveView curve_view(const Solved& now, const Solved* before, int bay);
 struct CurveShape {
   std::vector<Vec2> timber;
   std::vector<Vec2> sheet;
+  std::vector<std::size_t> stations;  ///< which points of the timber are stations
+  std::size_t radius_at = 0;          ///< the point of the timber where its radius is written
+  /// Parts of the timber tighter than the sheet may stay bent, from point to point.
+  std::vector<std::array<std::size_t, 2>> tight;
   double crest = 0;         ///< greatest y of the timber
   double trough = 0;        ///< how far an S goes to the other side of its ends
   double sheet_crest = 0;   ///< greatest y of the sheet
   double creep = 0;         ///< of the cloth's free edge at this bend, millimetres, out positive
   std::string creep_words;  ///< "0.82 out", "0" where it is flat
+  double bulge = 0;         ///< how far the cloth would stand up were it sewn all round
+  std::string bulge_words;
+  Vec2 place;               ///< on the sheet, where the slip is asked for
+  std::string place_words;  ///< "slip 0.82 out, 431 from the hinge side"
 };
-CurveShape curve_shape(const CurveView& view, double hung);
+/// `place` is that place as a part of the length, 0 at the left end and 1 at the right.
+CurveShape curve_shape(const CurveView& view, double hung, double place = 0);
 
 /// What follows of the bay, each with its sum.
 std::vector<FollowLine> curve_lines(const Solved& now, const Solved* before, int bay);

@@ -7,16 +7,6 @@
 namespace pouncemark::web {
 namespace {
 
-Area slip_area(const Page& page) {
-  const Area& middle = page.layout.middle;
-  return {middle.left - 6, middle.top + button_height() + 6, middle.right + 3, middle.bottom};
-}
-
-void put_away(Page& page) {
-  page.hand.focus("bay.all");
-  page.later([&curve = page.state.curve] { curve.lists_bays = false; });
-}
-
 /// Two buttons of which one is chosen: by what the bays are ranked.
 void rank_switch(Page& page, float left, float top) {
   const CurveStage& curve = page.state.curve;
@@ -35,6 +25,22 @@ void rank_switch(Page& page, float left, float top) {
     }
     left = area.right + 8;
   }
+}
+
+/// One more bay, and this one away, from the right.
+void acts_of_bays(Page& page, float right, float top) {
+  const ButtonLook plain{ButtonKind::plain, page.bench.is_look_only()};
+  const std::string away = "Take " + shortened(page.state.curve.view.code, 8) + " away";
+  const auto act = [&](const char* id, const std::string& words) {
+    const float width = button_width(page.brush, words);
+    const Area area = area_at(right - width, top, width, button_height());
+    right = area.left - 8;
+    return button(page.brush, page.hand, id, area, words, plain);
+  };
+  if (act("bay.away", away)) {
+    curve_act(page, without_bay(page.bench.now().job, page.state.curve.view.bay));
+  }
+  if (act("bay.add", "Add a bay")) curve_act(page, with_new_bay(page.bench.now()));
 }
 
 /// Right edges of the columns after the first, as shares of the width.
@@ -63,59 +69,27 @@ void bay_row(Page& page, const Area& row, const RankedBay& bay) {
   if (!touch.clicked) return;
   page.later([&curve = page.state.curve, at = bay.bay] {
     curve.bay = at;
-    curve.lists_bays = false;
+    curve.slip = CurveSlip::none;
   });
 }
 
 }  // namespace
 
-void cover_for_bays(Page& page) {
-  if (page.state.curve.lists_bays) page.hand.set_cover(slip_area(page));
-}
-
-void bays_slip(Page& page) {
+void bays_slip(Page& page, const Area& area) {
   CurveStage& curve = page.state.curve;
-  if (!curve.lists_bays) return;
-  page.hand.set_cover({});
-  const Area area = slip_area(page);
   const Brush& brush = page.brush;
-  slip_paper(brush, area);
-  brush.frame(area, kSoft, 1.5f);
-  rank_switch(page, area.left + 24, area.top + 8);
-  const float wide = button_width(brush, "Close");
-  const Area shut = area_at(area.right - 21 - wide, area.top + 8, wide, button_height());
-  if (button(brush, page.hand, "bays.close", shut, "Close")) put_away(page);
   const float high = button_height();
-  const Area head = area_at(area.left + 24, shut.bottom + 6, area.width() - 45, high);
+  rank_switch(page, area.left, area.top);
+  acts_of_bays(page, area.right, area.top);
+  const Area head = area_at(area.left, area.top + high + 4, area.width(), high);
   row_words(page, head, {"Bay", "holds", "radius", "push", "people"}, Role::second_line, true);
   brush.line({head.left, head.bottom}, {head.right, head.bottom}, kInk, 1.5f);
-  const auto room =
-      static_cast<std::size_t>(std::max(1.0f, (area.bottom - 8 - head.bottom) / high));
-  const std::size_t all = curve.ranked.size();
-  const int by = page.hand.lines_on(area, high);
-  if (by != 0 && all > room) {
-    const auto most = static_cast<int>(all - room);
-    page.later([&curve, by, most] {
-      curve.first =
-          static_cast<std::size_t>(std::clamp(static_cast<int>(curve.first) + by, 0, most));
-    });
-  }
-  const bool is_part = all > room;
-  const std::size_t shown = is_part ? room - 1 : all;
-  float top = head.bottom;
-  for (std::size_t i = curve.first; i < std::min(all, curve.first + shown); ++i, top += high) {
+  const Area list = {area.left, head.bottom, area.right, area.bottom};
+  const ListPart part = list_part(page, list, high, curve.ranked.size(), "bays.more", "More bays");
+  float top = list.top;
+  for (std::size_t i = part.first; i < part.first + part.shown; ++i, top += high) {
     bay_row(page, area_at(head.left, top, head.width(), high), curve.ranked[i]);
   }
-  if (is_part) {
-    const Area more =
-        area_at(head.left, area.bottom - 6 - high, button_width(brush, "More bays"), high);
-    if (button(brush, page.hand, "bays.more", more, "More bays")) {
-      page.later([&curve, shown, all] {
-        curve.first = curve.first + shown < all ? curve.first + shown : 0;
-      });
-    }
-  }
-  if (page.hand.escape() && !page.hand.is_typing()) put_away(page);
 }
 
 }  // namespace pouncemark::web

@@ -23,35 +23,6 @@ void step_to(Page& page, const char* id, const Area& area, int by) {
   if (pressed) page.later([&curve = page.state.curve, to] { curve.bay = to; });
 }
 
-/// A button from the right; gives its left edge.
-float from_right(Page& page, float right, float top, const char* id, const char* words,
-                 const ButtonLook& look, bool* pressed) {
-  const float width = button_width(page.brush, words);
-  const Area area = area_at(right - width, top, width, button_height());
-  *pressed = button(page.brush, page.hand, id, area, words, look);
-  return area.left - 8;
-}
-
-float acts_of_bays(Page& page, float right, float top) {
-  const CurveStage& curve = page.state.curve;
-  const bool is_idle = page.bench.is_look_only();
-  bool pressed = false;
-  const ButtonLook plain{ButtonKind::plain, is_idle};
-  right = from_right(page, right, top, "bay.away", "Take away", plain, &pressed);
-  if (pressed) curve_act(page, without_bay(page.bench.now().job, curve.view.bay));
-  right = from_right(page, right, top, "bay.add", "Add a bay", plain, &pressed);
-  if (pressed) curve_act(page, with_new_bay(page.bench.now()));
-  const ButtonLook all{curve.lists_bays ? ButtonKind::chosen : ButtonKind::plain};
-  right = from_right(page, right, top, "bay.all", "All bays", all, &pressed);
-  if (!pressed) return right;
-  page.later([&stage = page.state.curve] {
-    stage.lists_bays = !stage.lists_bays;
-    stage.first = 0;
-    stage.turn = -1;
-  });
-  return right;
-}
-
 /// A job without bays: what one is, and a button.
 void no_bays(Page& page) {
   const Area& middle = page.layout.middle;
@@ -88,7 +59,8 @@ void ask_curve(const Bench& bench, CurveStage& curve, double seconds) {
     curve.turn = bench.turn();
     curve.made_for = curve.bay;
     curve.shape_at = -1;
-    if (curve.lists_bays) curve.ranked = ranked_bays(bench.now(), curve.by_force);
+    if (curve.slip == CurveSlip::bays) curve.ranked = ranked_bays(bench.now(), curve.by_force);
+    if (curve.slip == CurveSlip::stations) curve.stations = stations_view(bench.now(), curve.bay);
   }
   if (curve.hung != curve.goes_to) {
     if (curve.began < 0) curve.began = seconds;
@@ -97,9 +69,11 @@ void ask_curve(const Bench& bench, CurveStage& curve, double seconds) {
         part >= 1 ? curve.goes_to : curve.comes_from + (curve.goes_to - curve.comes_from) * part;
     host::request_frames();
   }
-  if (curve.shape_at == curve.hung || curve.view.bay < 0) return;
-  curve.shape = curve_shape(curve.view, curve.hung);
+  const bool is_same = curve.shape_at == curve.hung && curve.shape_place == curve.place;
+  if (is_same || curve.view.bay < 0) return;
+  curve.shape = curve_shape(curve.view, curve.hung, curve.place);
   curve.shape_at = curve.hung;
+  curve.shape_place = curve.place;
 }
 
 void bend_to(CurveStage& curve, double hung) {
@@ -127,7 +101,7 @@ void bay_on_bench(Page& page) {
   const Area& middle = page.layout.middle;
   const Brush& brush = page.brush;
   const float height = button_height();
-  const float acts = acts_of_bays(page, middle.right, middle.top);
+  const float acts = curve_openers(page, middle.right, middle.top);
   step_to(page, "bay.back", area_at(middle.left, middle.top, height, height), -1);
   step_to(page, "bay.next", area_at(middle.left + height + 6, middle.top, height, height), 1);
   float x = middle.left + 2 * height + 18;
@@ -135,18 +109,25 @@ void bay_on_bench(Page& page) {
   const std::string name = "Bay " + shortened(view.code, 16);
   const float from = x;
   x += brush.words({x, base}, name, {Role::figure, true, kInk}) + 12;
-  const std::string place =
-      cut_short(brush, view.hangs, std::max(0.0f, acts - x), Role::text, false);
-  x += brush.words({x, base}, place, {Role::text, false, kInk});
+  const float box = text_size() == TextSize::large ? 104.0f : 84.0f;
+  x += brush.words({x, base},
+                   view.holds.empty() ? "holds"
+                   : view.holds_panel ? "holds panel"
+                                      : "holds section",
+                   {}) +
+       8;
+  const Area area = area_at(x, middle.top, box, height);
+  if (area.right < acts) holds_box(page, area);
   page.hand.note("bay", {from, base - 22, x, base + 6}, name + ", " + view.hangs);
-  cover_for_bays(page);
+  cover_for_curve(page);
   const float second = middle.top + height + (page.layout.is_compact ? 6.0f : 10.0f);
   const float line = second + height / 2 + brush.rise(Role::headline) / 2;
   headline_words(page, {middle.left, line}, middle.right, false);
   const Area mat = {middle.left, second + height + 10, middle.right, middle.bottom};
   page.hand.start_group(true);
   curve_picture(page, mat);
-  bays_slip(page);
+  page.hand.start_group(false);
+  curve_slip(page);
 }
 
 }  // namespace

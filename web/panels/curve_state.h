@@ -6,8 +6,12 @@
 #include <vector>
 
 #include "web/model/curve.h"
+#include "web/model/curve_stations.h"
 
 namespace pouncemark::web {
+
+/// The slip that lies over the stage Curve.
+enum class CurveSlip : std::uint8_t { none, bays, stations, fixings };
 
 /// The stage Curve as the page remembers it. Nothing of the job.
 struct CurveStage {
@@ -16,15 +20,20 @@ struct CurveStage {
   int made_for = -1;
   CurveView view;
   CurveShape shape;
-  double hung = 1;        ///< 0 flat, 1 hung
-  double shape_at = -1;   ///< what `shape` was worked out for
-  double goes_to = 1;     ///< where it moves to by itself
-  double comes_from = 1;  ///< and from
-  double began = -1;      ///< when, seconds; negative: with the next frame
-  bool lists_bays = false;
+  double hung = 1;       ///< 0 flat, 1 hung
+  double place = 0.3;    ///< where the slip is asked for, as a part from the left end
+  float asked_at = -1;   ///< where the pointer stood when it last asked for it
+  double shape_at = -1;  ///< what `shape` was worked out for, and the place then
+  double shape_place = -1;
+  double goes_to = 1;        ///< where it moves to by itself
+  double comes_from = 1;     ///< and from
+  double began = -1;         ///< when, seconds; negative: with the next frame
+  bool shows_bulge = false;  ///< the cloth as it would stand up, sewn all round
+  CurveSlip slip = CurveSlip::none;
   bool by_force = false;
   std::size_t first = 0;  ///< first bay shown of a list too long for its slip
   std::vector<RankedBay> ranked;
+  StationsView stations;
   std::string sentence;  ///< why the last thing asked for was not done
 };
 
