@@ -12,8 +12,43 @@ namespace pouncemark::job {
 namespace {
 
 constexpr std::size_t kMostEntries = 1'000;
+constexpr std::size_t kMostFixingRows = 20;
 /// Rows are solved one by one; this many sleeves keep a job within a browser tab.
 constexpr std::int64_t kMostSleevesInJob = 20'000;
+
+FixingRow read_fixing_row(const JsonNode& node, const std::string& path, Fault* fault) {
+  ObjectReader reader(node, path, fault);
+  FixingRow row;
+  int edge = 0;
+  reader.need_word("edge", words::kFixingEdge, &edge);
+  row.edge = std::string(words::kFixingEdge[static_cast<std::size_t>(edge)]);
+  reader.need_length("in_from_edge_mm", kClear, &row.in_from_edge_um);
+  reader.need_pair("kept_clear_mm", kClear, &row.kept_clear_um);
+  reader.need_length("spacing_mm", kSize, &row.spacing_um);
+  std::optional<int> word;
+  reader.may_word("tight", words::kTight, &word);
+  if (word) row.tight = static_cast<Tight>(*word);
+  word.reset();
+  reader.may_word("timber", words::kTimberLies, &word);
+  if (word) row.timber = static_cast<TimberLies>(*word);
+  row.timber_is_said = word.has_value();
+  row.extras = reader.extras();
+  return row;
+}
+
+void read_fixings(ObjectReader& reader, Bay* bay, Fault* fault) {
+  const JsonNode* list = reader.list("fixings", false);
+  if (list == nullptr) return;
+  const std::size_t count = list->items.size();
+  if (count > kMostFixingRows) {
+    return reader.refuse(ProblemCode::job_out_of_range, "fixings",
+                         counted(static_cast<std::int64_t>(count), "row", "rows"), "at most 20");
+  }
+  for (std::size_t i = 0; i < count && !fault->first; ++i) {
+    const std::string path = reader.path_of("fixings") + "[" + std::to_string(i) + "]";
+    bay->fixings.push_back(read_fixing_row(list->items[i], path, fault));
+  }
+}
 
 Bay read_bay(const JsonNode& node, const std::string& path, Fault* fault) {
   ObjectReader reader(node, path, fault);
@@ -30,6 +65,7 @@ Bay read_bay(const JsonNode& node, const std::string& path, Fault* fault) {
   bay.stands_empty = empty.has_value();
   reader.may_pairs("stations_mm", kHeight, &bay.stations_um);
   reader.may_length("taped_along_mm", kSize, &bay.taped_along_um);
+  read_fixings(reader, &bay, fault);
   bay.extras = reader.extras();
   return bay;
 }

@@ -28,5 +28,10 @@ inline const std::vector<std::string_view> kRowsOf = {"side_rows", "lap_rows", "
 inline const std::vector<std::string_view> kStanding = {"assumed", "standard", "supplier",
                                                         "measured_here"};
 inline const std::vector<std::string_view> kPanelEdge = {"hinge_side", "fly_side", "top", "bottom"};
+/// Those of a panel, and the long edges of a section.
+inline const std::vector<std::string_view> kFixingEdge = {"hinge_side", "fly_side", "top",
+                                                          "bottom",     "left",     "right"};
+inline const std::vector<std::string_view> kTight = {"first", "middle", "last", "none"};
+inline const std::vector<std::string_view> kTimberLies = {"along_grain", "across_grain"};
 
 }  // namespace pouncemark::job::words

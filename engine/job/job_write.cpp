@@ -127,6 +127,7 @@ JsonNode panel_node(const Panel& panel) {
     out.put("outline", outline_node(panel.outline));
   }
   out.put("backing_thickness_mm", mm(panel.backing_thickness_um));
+  out.maybe("facing_thickness_mm", panel.facing_thickness_um);
   out.put("panel_in_mm", mm(panel.panel_in_um)).put("spacing_mm", mm(panel.spacing_um));
   out.put("stitch_mm", mm(panel.stitch_um)).put("stack_mm", mm(panel.stack_um));
   if (panel.stack_from_plies) out.put("stack_from", word(words::kStackFrom, 0));
@@ -146,6 +147,27 @@ JsonNode stations_node(const std::vector<std::array<Um, 2>>& stations) {
   return list;
 }
 
+template <typename Entry>
+void put_entries(ObjectWriter& out, std::string_view key, const std::vector<Entry>& entries,
+                 JsonNode (*node_of)(const Entry&)) {
+  if (entries.empty()) return;
+  JsonNode list;
+  list.kind = JsonNode::Kind::list;
+  for (const Entry& entry : entries) list.items.push_back(node_of(entry));
+  out.put(key, std::move(list));
+}
+
+JsonNode fixing_row_node(const FixingRow& row) {
+  ObjectWriter out;
+  out.put("edge", text(row.edge)).put("in_from_edge_mm", mm(row.in_from_edge_um));
+  out.put("kept_clear_mm", mm_list(row.kept_clear_um)).put("spacing_mm", mm(row.spacing_um));
+  out.put("tight", word(words::kTight, static_cast<int>(row.tight)));
+  if (row.timber_is_said) {
+    out.put("timber", word(words::kTimberLies, static_cast<int>(row.timber)));
+  }
+  return out.with(row.extras);
+}
+
 JsonNode bay_node(const Bay& bay) {
   ObjectWriter out;
   out.put("code", text(bay.code))
@@ -156,17 +178,8 @@ JsonNode bay_node(const Bay& bay) {
   if (bay.stands_empty) out.put("stands", word(words::kStands, 0));
   if (!bay.stations_um.empty()) out.put("stations_mm", stations_node(bay.stations_um));
   out.maybe("taped_along_mm", bay.taped_along_um);
+  put_entries(out, "fixings", bay.fixings, fixing_row_node);
   return out.with(bay.extras);
-}
-
-template <typename Entry>
-void put_entries(ObjectWriter& out, std::string_view key, const std::vector<Entry>& entries,
-                 JsonNode (*node_of)(const Entry&)) {
-  if (entries.empty()) return;
-  JsonNode list;
-  list.kind = JsonNode::Kind::list;
-  for (const Entry& entry : entries) list.items.push_back(node_of(entry));
-  out.put(key, std::move(list));
 }
 
 }  // namespace

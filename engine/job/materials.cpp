@@ -3,10 +3,13 @@
 namespace pouncemark::job {
 namespace {
 
-material::Sheet sheet_of(const Materials& materials, material::Field kind) {
+material::Sheet sheet_of(const Materials& materials, material::Item item) {
+  auto kind = material::Field::leaf_sheet;
+  if (item == material::Item::backing) kind = material::Field::backing_sheet;
+  if (item == material::Item::facing) kind = material::Field::facing_sheet;
   const auto found = materials.values.find(kind);
-  return static_cast<material::Sheet>(found == materials.values.end() ? 0
-                                                                      : found->second.thousandths);
+  if (found == materials.values.end()) return material::begins_as(item);
+  return static_cast<material::Sheet>(found->second.thousandths);
 }
 
 }  // namespace
@@ -17,9 +20,7 @@ material::Value value_of(const Materials& materials, material::Field field) {
     const EnteredValue& entered = found->second;
     return {true, entered.thousandths, entered.words, entered.standing, entered.source};
   }
-  const bool is_leaf = material::row_of(field).item == material::Item::leaf;
-  const auto kind = is_leaf ? material::Field::leaf_sheet : material::Field::backing_sheet;
-  return material::starting_value(field, sheet_of(materials, kind));
+  return material::starting_value(field, sheet_of(materials, material::row_of(field).item));
 }
 
 }  // namespace pouncemark::job

@@ -71,6 +71,7 @@ Panel read_panel(const JsonNode& node, const std::string& path, Fault* fault) {
   reader.need_text("code", &panel.code);
   read_panel_shape(reader, &panel, fault);
   reader.need_length("backing_thickness_mm", kThin, &panel.backing_thickness_um);
+  reader.may_length("facing_thickness_mm", kThin, &panel.facing_thickness_um);
   reader.need_length("panel_in_mm", kClear, &panel.panel_in_um);
   reader.need_length("spacing_mm", kSize, &panel.spacing_um);
   reader.need_length("stitch_mm", kSize, &panel.stitch_um);

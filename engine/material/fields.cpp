@@ -31,7 +31,8 @@ constexpr FieldRow choice(Field field, Item item, std::string_view key, std::str
   return {field, item, Holds::choice, key, words, {}, 0, 0, 0, 0, {}, choices};
 }
 
-constexpr std::array<FieldRow, kFields> kRows = {{
+/// What is known of a sheet, whichever item it is.
+constexpr std::array<FieldRow, kFieldsOfSheet> kSheetRows = {{
     choice(Field::leaf_sheet, Item::leaf, "sheet", "sheet", kSheets),
     usual(number(Field::leaf_density, Item::leaf, "density_g_cm3", "density", "g/cm³", 1, 25'000),
           800, 2'300, "plastics handbooks: sheet plastics are 0.9 to 2.2, from memory"),
@@ -47,23 +48,9 @@ constexpr std::array<FieldRow, kFields> kRows = {{
     number(Field::leaf_softens, Item::leaf, "softens_c", "softens at", "°C", 20'000, 400'000),
     number(Field::leaf_stay_bent, Item::leaf, "stay_bent_times", "stay-bent limit",
            "times its thickness", 1'000, 2'000'000),
-    choice(Field::backing_sheet, Item::backing, "sheet", "sheet", kSheets),
-    usual(number(Field::backing_density, Item::backing, "density_g_cm3", "density", "g/cm³", 1,
-                 25'000),
-          800, 2'300, "plastics handbooks: sheet plastics are 0.9 to 2.2, from memory"),
-    usual(number(Field::backing_modulus, Item::backing, "modulus_mpa", "stiffness", "MPa", 1,
-                 100'000'000),
-          1'000'000, 6'000'000, "supplier sheets of PETG, film, PC, PMMA, PVC: 1500 to 5000"),
-    usual(number(Field::backing_poisson, Item::backing, "poisson", "Poisson's ratio", "", 0, 499),
-          300, 450, "supplier sheets: 0.37 to 0.40"),
-    usual(number(Field::backing_yield, Item::backing, "yield_mpa", "strength at yield", "MPa", 1,
-                 10'000'000),
-          30'000, 250'000, "supplier sheets of the same sheets: 43 to 200"),
-    number(Field::backing_shear, Item::backing, "shear_mpa", "shear strength", "MPa", 1,
-           10'000'000),
-    number(Field::backing_softens, Item::backing, "softens_c", "softens at", "°C", 20'000, 400'000),
-    number(Field::backing_stay_bent, Item::backing, "stay_bent_times", "stay-bent limit",
-           "times its thickness", 1'000, 2'000'000),
+}};
+
+constexpr std::array<FieldRow, kFields - 3 * kFieldsOfSheet> kOtherRows = {{
     number(Field::sleeve_cloth_thickness, Item::sleeve_cloth, "thickness_mm", "thickness", "", 1,
            20'000),
     number(Field::sleeve_cloth_pressed, Item::sleeve_cloth, "pressed_mm", "under the foot", "", 1,
@@ -116,14 +103,52 @@ constexpr std::array<FieldRow, kFields> kRows = {{
     number(Field::bobbin_core, Item::bobbin, "core_mm", "core across", "", 100, 500'000),
     number(Field::bobbin_width, Item::bobbin, "width_mm", "width inside", "", 100, 500'000),
     number(Field::bobbin_packing, Item::bobbin, "packing", "how tightly wound", "", 1, 1'000),
+    number(Field::fixing_screw, Item::fixing, "screw_mm", "screw across", "", 1'000, 30'000),
+    number(Field::fixing_washer, Item::fixing, "washer_mm", "washer across", "", 1'000, 200'000),
+    number(Field::fixing_tolerance, Item::fixing, "tolerance_mm", "hole off its place by", "", 0,
+           20'000),
+    number(Field::fixing_play, Item::fixing, "play_mm", "play of the tight hole", "", 0, 20'000),
+    number(Field::hanging_push, Item::hanging, "push_n", "what one person pushes", "N", 1'000,
+           1'000'000),
+    number(Field::hanging_people, Item::hanging, "people", "people to a bay", "", 1'000, 100'000),
+    number(Field::hanging_planned, Item::hanging, "planned_c", "planned for", "°C", -40'000,
+           80'000),
+    number(Field::hanging_today, Item::hanging, "today_c", "on the hanging day", "°C", -40'000,
+           80'000),
+    number(Field::hanging_warmer, Item::hanging, "warmer_colder_c", "warmer or colder by", "°C", 0,
+           80'000),
+    number(Field::hanging_timber, Item::hanging, "timber_growth", "timber along its grain",
+           "millionths a °C", 0, 100'000),
+    usual(number(Field::hanging_across, Item::hanging, "timber_across", "timber across its grain",
+                 "% for each % of damp", 0, 2'000),
+          100, 450, "Wood Handbook: 0.12 sawn on the quarter to 0.43 sawn flat"),
+    number(Field::hanging_damp, Item::hanging, "damp_change", "damp of the timber changes by", "%",
+           0, 30'000),
 }};
 
+constexpr std::array<FieldRow, kFields> all_rows() {
+  std::array<FieldRow, kFields> rows{};
+  std::size_t at = 0;
+  for (const Item item : {Item::leaf, Item::backing, Item::facing}) {
+    for (FieldRow row : kSheetRows) {
+      row.item = item;
+      row.field = static_cast<Field>(at);
+      rows[at++] = row;
+    }
+  }
+  for (const FieldRow& row : kOtherRows) rows[at++] = row;
+  return rows;
+}
+constexpr std::array<FieldRow, kFields> kRows = all_rows();
+
 constexpr std::array<std::string_view, kItems> kItemKeys = {
-    "leaf",     "backing", "sleeve_cloth", "panel_cloth", "interlining", "film",
-    "adhesive", "thread",  "needle",       "staple",      "machine",     "bobbin"};
+    "leaf",        "backing", "facing",   "sleeve_cloth", "panel_cloth",
+    "interlining", "film",    "adhesive", "thread",       "needle",
+    "staple",      "machine", "bobbin",   "fixing",       "hanging"};
 constexpr std::array<std::string_view, kItems> kItemWords = {
-    "leaves",   "backing", "cloth in sleeves", "cloth on panels", "interlining", "protective film",
-    "adhesive", "thread",  "needle",           "staples",         "machine",     "bobbin"};
+    "leaves",      "backing",         "facing",   "cloth in sleeves", "cloth on panels",
+    "interlining", "protective film", "adhesive", "thread",           "needle",
+    "staples",     "machine",         "bobbin",   "fixings",          "hanging"};
 
 constexpr bool rows_stand_in_order() {
   for (std::size_t i = 0; i < kRows.size(); ++i) {

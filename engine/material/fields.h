@@ -11,6 +11,7 @@ namespace pouncemark::material {
 enum class Item : std::uint8_t {
   leaf,     ///< the sheet of the sleeves' leaves
   backing,  ///< the sheet a panel's cloth lies on
+  facing,   ///< the clear front sheet of a panel, not sewn
   sleeve_cloth,
   panel_cloth,
   interlining,
@@ -21,8 +22,13 @@ enum class Item : std::uint8_t {
   staple,
   machine,
   bobbin,
+  fixing,   ///< screws that hold the work to its timber
+  hanging,  ///< hands, warmth and timber
 };
-inline constexpr int kItems = 12;
+inline constexpr int kItems = 15;
+
+/// The items whose values are of no use before the work is hung: fixing and hanging.
+constexpr bool is_of_hanging(Item item) { return item >= Item::fixing; }
 
 /// How far a value can be leaned on. Typed: entered without saying where it comes from.
 enum class Standing : std::uint8_t { assumed, standard, supplier, measured_here, typed };
@@ -49,6 +55,14 @@ enum class Field : std::uint8_t {
   backing_shear,
   backing_softens,
   backing_stay_bent,
+  facing_sheet,
+  facing_density,
+  facing_modulus,
+  facing_poisson,
+  facing_yield,
+  facing_shear,
+  facing_softens,
+  facing_stay_bent,
   sleeve_cloth_thickness,
   sleeve_cloth_pressed,
   sleeve_cloth_mass,
@@ -83,8 +97,26 @@ enum class Field : std::uint8_t {
   bobbin_core,
   bobbin_width,
   bobbin_packing,
+  fixing_screw,
+  fixing_washer,
+  fixing_tolerance,
+  fixing_play,
+  hanging_push,
+  hanging_people,
+  hanging_planned,
+  hanging_today,
+  hanging_warmer,
+  hanging_timber,
+  hanging_across,
+  hanging_damp,
 };
-inline constexpr int kFields = 50;
+inline constexpr int kFields = 70;
+inline constexpr int kFieldsOfSheet = 8;
+
+/// A value of a sheet, `first` being the field that holds its kind.
+constexpr Field field_of_sheet(Field first, Field leaf_field) {
+  return static_cast<Field>(static_cast<int>(first) + static_cast<int>(leaf_field));
+}
 
 /// A number in thousandths of its unit, free words, or one of a few choices.
 enum class Holds : std::uint8_t { number, words, choice };
@@ -118,6 +150,9 @@ std::string_view choice_word(const FieldRow& row, std::int64_t number);
 
 /// What a kind of sheet is called in a sentence: "PETG", "polyester film".
 std::string_view sheet_name(Sheet sheet);
+
+/// The kind that the sheet of an item begins with; PETG of what is no sheet.
+Sheet begins_as(Item item);
 
 /// A value as it is worked with. Numbers and choices stand in `thousandths` (a choice is its number
 /// from 0, not multiplied), words in `words`.

@@ -1,5 +1,6 @@
 #include <array>
 
+#include "engine/material/assumed.h"
 #include "engine/material/fields.h"
 
 /// What the fields begin with, each with where it comes from.
@@ -62,13 +63,44 @@ Value sheet_value(int place, Sheet sheet) {
   }
 }
 
+/// What fixings and hanging begin with.
+Value hanging_value(Field field) {
+  constexpr std::string_view kMeasure = "assumed: measure yours";
+  switch (field) {
+    case Field::fixing_screw:
+      return value(5'000, Standing::assumed, kMeasure);
+    case Field::fixing_washer:
+      return value(15'000, Standing::assumed, "assumed: a wide washer for a 5 screw");
+    case Field::fixing_tolerance:
+      return value(1'000, Standing::assumed, "assumed: hole and screw together, either way");
+    case Field::fixing_play:
+      return value(500, Standing::assumed, "assumed: a 5.5 hole for a 5 screw");
+    case Field::hanging_push:
+      return value(kAssumedPushMn, Standing::assumed, "assumed: a steady push, usual guideline");
+    case Field::hanging_people:
+      return value(kAssumedHands * 1'000, Standing::assumed, "assumed");
+    case Field::hanging_planned:
+      return value(20'000, Standing::assumed, "assumed: a heated room");
+    case Field::hanging_warmer:
+      return value(15'000, Standing::assumed, "assumed: summer and winter, either way");
+    case Field::hanging_timber:
+      return value(kAssumedTimberGrowth, Standing::assumed, "tables: 3 to 5");
+    case Field::hanging_across:
+      return value(369, Standing::assumed, "assumed: red oak sawn flat, Wood Handbook");
+    case Field::hanging_damp:
+      return value(4'000, Standing::assumed, "assumed: heated in winter, not in summer");
+    default:
+      return {};
+  }
+}
+
 }  // namespace
+
+Sheet begins_as(Item item) { return item == Item::facing ? Sheet::polycarbonate : Sheet::petg; }
 
 Value starting_value(Field field, Sheet sheet) {
   const int number = static_cast<int>(field);
-  constexpr int kBacking = static_cast<int>(Field::backing_sheet);
-  if (number < kBacking) return sheet_value(number, sheet);
-  if (field <= Field::backing_stay_bent) return sheet_value(number - kBacking, sheet);
+  if (field <= Field::facing_stay_bent) return sheet_value(number % kFieldsOfSheet, sheet);
   constexpr std::string_view kMemory = "assumed, from memory";
   switch (field) {
     case Field::film_thickness:
@@ -88,7 +120,7 @@ Value starting_value(Field field, Sheet sheet) {
     case Field::bobbin_packing:
       return value(500, Standing::assumed, kMemory);
     default:
-      return {};
+      return hanging_value(field);
   }
 }
 

@@ -126,6 +126,7 @@ void check_values(const job::Job& job, Findings* findings) {
   };
   ask_film(Field::leaf_sheet, Field::leaf_modulus, "leaves");
   ask_film(Field::backing_sheet, Field::backing_modulus, "backing");
+  ask_film(Field::facing_sheet, Field::facing_modulus, "facing");
 }
 
 }  // namespace

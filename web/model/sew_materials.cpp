@@ -161,9 +161,11 @@ Made with_material(const job::Job& job, Field field, std::string_view typed) {
     entered.words = std::string(text);
     return with_value(job, row, std::move(entered));
   }
-  if (!read_thousandths(text, &entered.thousandths)) {
+  const bool is_below_zero = row.least < 0 && !text.empty() && text.front() == '-';
+  if (!read_thousandths(is_below_zero ? text.substr(1) : text, &entered.thousandths)) {
     return refused(quoted(text) + " is no number. " + range_of(row));
   }
+  if (is_below_zero) entered.thousandths = -entered.thousandths;
   if (entered.thousandths < row.least || entered.thousandths > row.most) {
     return refused(exact_mm_text(entered.thousandths) + " is out of range. " + range_of(row));
   }
@@ -244,9 +246,9 @@ Made with_weighing(const job::Job& job, std::string_view typed) {
 
 Made with_droop(const job::Job& job, Field stiffness, const Droop& droop) {
   const FieldRow& row = material::row_of(stiffness);
-  const bool is_leaf = stiffness == Field::leaf_modulus;
-  const material::Value density =
-      job::value_of(job.materials, is_leaf ? Field::leaf_density : Field::backing_density);
+  // The density stands just before the stiffness of the same sheet.
+  const auto density_field = static_cast<Field>(static_cast<int>(stiffness) - 1);
+  const material::Value density = job::value_of(job.materials, density_field);
   if (droop.reach_um <= 0 || droop.droop_um <= 0 || droop.thick_um <= 0) {
     return refused("Give all three: how far it reaches out, how far it hangs down, how thick.");
   }

@@ -64,7 +64,7 @@ struct Droop {
   Um thick_um = 0;
 };
 /// The stiffness of a sheet from it, measured here: 1.5 × density × g × reach⁴ ÷ (droop × thick²).
-/// `stiffness` is leaf_modulus or backing_modulus; the density is that of the same sheet.
+/// `stiffness` is the modulus of leaf, backing or facing; the density is that of the same sheet.
 Made with_droop(const job::Job& job, material::Field stiffness, const Droop& droop);
 
 /// Reads a number with at most three decimals into thousandths: "1.35", "0,6". False: it is none.

@@ -21,6 +21,7 @@ float items(Page& page, const Area& area) {
   ButtonFlow flow{area, area.left, area.top};
   for (int i = 0; i < material::kItems; ++i) {
     const auto item = static_cast<Item>(i);
+    if (material::is_of_hanging(item)) continue;
     const std::string words = with_capital(std::string(material::item_words(item)));
     const bool is_chosen = page.state.sew.item == i;
     const std::string id = "material." + std::string(material::item_key(item));
@@ -229,13 +230,14 @@ void droop_test(Page& page, const Area& area, float y, Field stiffness) {
 }
 
 bool has_helper(Item item) {
-  return item == Item::thread || item == Item::leaf || item == Item::backing;
+  return item == Item::thread || item <= Item::facing;
 }
 
 void helper(Page& page, const Area& area, Item item, float y) {
   if (item == Item::thread && !page.bench.is_look_only()) weighing(page, area, y);
   if (item == Item::leaf) droop_test(page, area, y, Field::leaf_modulus);
   if (item == Item::backing) droop_test(page, area, y, Field::backing_modulus);
+  if (item == Item::facing) droop_test(page, area, y, Field::facing_modulus);
 }
 
 /// One line with what is open below it; gives the height.
