@@ -1,7 +1,5 @@
 #include "engine/batch/command.h"
 
-#include <array>
-
 #include "engine/base/length_entry.h"
 
 namespace pouncemark::batch {
@@ -24,26 +22,23 @@ Result<bool> take_bars(const std::string& words, output::PrintOptions* print) {
   return true;
 }
 
-struct GuideWord {
-  const char* word;
-  output::Guide guide;
-};
-constexpr std::array<GuideWord, 6> kGuideWords = {{{"test-page", output::Guide::test_page},
-                                                   {"full-face", output::Guide::full_face},
-                                                   {"tick-list", output::Guide::tick_list},
-                                                   {"seam-card", output::Guide::seam_card},
-                                                   {"trial-card", output::Guide::trial_card},
-                                                   {"machine-card", output::Guide::machine_card}}};
-constexpr const char* kAllGuideWords =
-    "test-page, full-face, tick-list, seam-card, trial-card or machine-card";
+/// "test-page, full-face ... or machine-card".
+std::string all_guide_words() {
+  std::string words;
+  for (std::size_t i = 0; i < output::kGuideWords.size(); ++i) {
+    if (i > 0) words += i + 1 == output::kGuideWords.size() ? " or " : ", ";
+    words += output::kGuideWords[i];
+  }
+  return words;
+}
 
 Result<bool> take_guide(const std::string& word, output::PrintOptions* print) {
-  for (const GuideWord& one : kGuideWords) {
-    if (word != one.word) continue;
-    print->guide = one.guide;
+  for (std::size_t i = 0; i < output::kGuideWords.size(); ++i) {
+    if (word != output::kGuideWords[i]) continue;
+    print->guide = static_cast<output::Guide>(i);
     return true;
   }
-  return wrong("--guide " + word, kAllGuideWords);
+  return wrong("--guide " + word, all_guide_words());
 }
 
 Result<bool> take_option(const std::string& name, const std::string& value, Command* command) {
@@ -69,7 +64,7 @@ Result<bool> take_options(const std::vector<std::string>& words, Command* comman
     has_guide = has_guide || words[i] == "--guide";
     has_paper = has_paper || words[i] == "--paper";
   }
-  if (!has_guide) return wrong("no --guide", std::string("--guide ") + kAllGuideWords);
+  if (!has_guide) return wrong("no --guide", "--guide " + all_guide_words());
   if (!has_paper) return wrong("no --paper", "--paper A4, A3, Letter, Tabloid or 900x1200");
   if (command->out_folder.empty()) return wrong("no --out", "--out FOLDER");
   return true;

@@ -6,6 +6,7 @@
 
 #include "engine/base/result.h"
 #include "engine/job/job.h"
+#include "engine/output/guide.h"
 #include "engine/output/page_counts.h"
 #include "engine/solve/results.h"
 #include "engine/writers/pdf.h"
@@ -18,15 +19,6 @@ struct NamedBytes {
   std::string name;  ///< "marsh-lights_section-1_full-face_A4_front.pdf"
   std::string bytes;
 };
-
-enum class Guide { test_page, full_face, tick_list, seam_card, trial_card, machine_card };
-
-/// Cards are read, not measured: no correction is applied to them, and bars refuse none.
-inline bool is_card(Guide guide) { return guide >= Guide::seam_card; }
-/// Guides of the whole job are one file, whatever its pieces.
-inline bool is_of_whole_job(Guide guide) {
-  return guide == Guide::test_page || guide > Guide::seam_card;
-}
 
 struct PrintOptions {
   Guide guide = Guide::full_face;

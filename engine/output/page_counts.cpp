@@ -43,6 +43,16 @@ std::string pages_words(const sheets::Cut& cut) {
   return cut.pages == 1 ? "1" : "(1 + " + count_text(cut.pages - 1) + ")";
 }
 
+std::int64_t card_count(const solve::Results& results, Guide guide, int piece) {
+  if (is_of_whole_job(guide)) {
+    const auto kinds = static_cast<std::int64_t>(plan::trial_card_kinds(results).size());
+    return guide == Guide::trial_card ? kinds : std::min<std::int64_t>(kinds, 1);
+  }
+  const solve::Piece& of = results.pieces[static_cast<std::size_t>(piece)];
+  if (guide == Guide::panel_card) return of.kind == solve::PieceKind::panel ? 2 : 0;
+  return static_cast<std::int64_t>(plan::seam_card_rows(results, of).size());
+}
+
 }  // namespace
 
 FullFacePages full_face_grid(const job::Job& job, const solve::Results& results, int piece,
@@ -114,26 +124,14 @@ Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& 
   return sheets::tick_list_pages(job, results, piece, *paper);
 }
 
-Result<CardPages> seam_card_pages(const solve::Results& results, int piece,
-                                  const std::string& paper_words) {
+Result<CardPages> card_pages(const solve::Results& results, Guide guide, int piece,
+                             const std::string& paper_words) {
   const Result<sheets::Paper> paper = sheets::read_paper(paper_words);
   if (!paper) return paper.problem();
-  const Result<sheets::CardCut> cut = sheets::card_cut(*paper);
+  const Result<sheets::CardCut> cut =
+      sheets::card_cut(*paper, is_page_card(guide) ? sheets::kPageCard : sheets::kSeamCard);
   if (!cut) return cut.problem();
-  const std::vector<int> rows =
-      plan::seam_card_rows(results, results.pieces[static_cast<std::size_t>(piece)]);
-  const auto cards = static_cast<std::int64_t>(rows.size());
-  return CardPages{cards, divide_up(cards, cut->cards_a_page())};
-}
-
-Result<CardPages> job_card_pages(const solve::Results& results, bool is_trial,
-                                 const std::string& paper_words) {
-  const Result<sheets::Paper> paper = sheets::read_paper(paper_words);
-  if (!paper) return paper.problem();
-  const Result<sheets::CardCut> cut = sheets::card_cut(*paper, sheets::kPageCard);
-  if (!cut) return cut.problem();
-  const auto kinds = static_cast<std::int64_t>(plan::trial_card_kinds(results).size());
-  const std::int64_t cards = is_trial ? kinds : std::min<std::int64_t>(kinds, 1);
+  const std::int64_t cards = card_count(results, guide, piece);
   return CardPages{cards, divide_up(cards, cut->cards_a_page())};
 }
 

@@ -5,6 +5,7 @@
 
 #include "engine/base/result.h"
 #include "engine/job/job.h"
+#include "engine/output/guide.h"
 #include "engine/sheets/left_out.h"
 #include "engine/sheets/paper.h"
 #include "engine/solve/results.h"
@@ -57,17 +58,13 @@ SharedLists tick_list_rows(const solve::Results& results, const solve::Piece& pi
 Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& results, int piece,
                                      const std::string& paper);
 
-/// The seam cards of one piece, and the pages they take on a paper. Problems: paper_unknown,
-/// paper_too_small.
+/// The cards of one kind, of one piece or of the whole job, and the pages they take on a paper.
+/// Problems: paper_unknown, paper_too_small.
 struct CardPages {
   std::int64_t cards = 0;
   std::int64_t pages = 0;
 };
-Result<CardPages> seam_card_pages(const solve::Results& results, int piece,
-                                  const std::string& paper);
-
-/// The trial cards of a job, or its machine card; none where it sews no row. Problems as above.
-Result<CardPages> job_card_pages(const solve::Results& results, bool is_trial,
-                                 const std::string& paper);
+Result<CardPages> card_pages(const solve::Results& results, Guide guide, int piece,
+                             const std::string& paper);
 
 }  // namespace pouncemark::output

@@ -42,8 +42,9 @@ std::optional<std::vector<PrintOptions>> read_print_order(std::string_view text)
     PrintOptions order;
     int guide = -1;
     const bool has_guide = read_number(cut_off(line, ' '), &guide);
-    if (!has_guide || guide < 0 || guide > static_cast<int>(Guide::machine_card))
+    if (!has_guide || guide < 0 || guide >= static_cast<int>(kGuideWords.size())) {
       return std::nullopt;
+    }
     order.guide = static_cast<Guide>(guide);
     order.paper = std::string(cut_off(line, ' '));
     if (!read_number(cut_off(line, ' '), &order.bar_across_um)) return std::nullopt;

@@ -10,6 +10,7 @@
 #include "engine/output/page_counts.h"
 #include "engine/sheets/full_face.h"
 #include "engine/sheets/job_cards.h"
+#include "engine/sheets/piece_cards.h"
 #include "engine/sheets/seam_cards.h"
 #include "engine/sheets/test_page.h"
 #include "engine/sheets/tick_list.h"
@@ -112,60 +113,46 @@ Result<PrintRun::Waiting> PrintRun::tick_list(const Order& order, int piece) con
   return file;
 }
 
-/// Cards are not true to size either. A piece without a stitch row has no page, and no file.
-Result<PrintRun::Waiting> PrintRun::seam_cards(const Order& order, int piece) const {
-  const Result<sheets::CardCut> cut = sheets::card_cut(order.paper);
+/// Cards are not true to size either. Where there is none there is no page, and no file.
+Result<PrintRun::Waiting> PrintRun::cards(const Order& order, Guide guide, int piece) const {
+  const bool is_page = is_page_card(guide);
+  const Result<sheets::CardCut> cut =
+      sheets::card_cut(order.paper, is_page ? sheets::kPageCard : sheets::kSeamCard);
   if (!cut) return cut.problem();
-  const auto cards =
-      std::make_shared<const sheets::SeamCards>(job_, results_, piece, *cut, order.checksum);
-  const std::string name = sheets::spoken_name(results_.pieces[static_cast<std::size_t>(piece)]);
-  if (cards->pages() > kMostPages) return too_many_pages(name, cards->pages());
-  Waiting file = waiting_file(
-      order, words_[static_cast<std::size_t>(piece)] + "_seam-cards_" + order.paper.name + ".pdf",
-      name + ", seam cards");
-  file.options.subject = "file " + order.checksum + ". Cards to cut out, not a true-size guide.";
+  std::string words(kGuideWords[static_cast<std::size_t>(guide)]);
+  if (guide == Guide::seam_card) words += "s";
+  std::string name = words + "_" + order.paper.name + ".pdf";
+  words.replace(words.find('-'), 1, " ");
+  if (!is_of_whole_job(guide)) {
+    name = words_[static_cast<std::size_t>(piece)] + "_" + name;
+    words = sheets::spoken_name(results_.pieces[static_cast<std::size_t>(piece)]) + ", " + words;
+  }
+  const sheets::CardSet set = card_set(guide, piece, *cut, order.checksum);
+  if (set.pages() > kMostPages) return too_many_pages(words, set.pages());
+  Waiting file = waiting_file(order, name, words);
+  file.options.subject = "file " + order.checksum +
+                         (is_page ? ". A card to fill in, not a true-size guide."
+                                  : ". Cards to cut out, not a true-size guide.");
   file.paper = cut->page;
-  file.pages = cards->pages();
-  file.page = [cards](std::int64_t index) { return cards->page(index); };
+  file.pages = set.pages();
+  file.page = [set](std::int64_t index) { return set.page(index); };
   return file;
 }
 
-/// One card for each kind of row. A job that sews none has no page, and no file.
-Result<PrintRun::Waiting> PrintRun::trial_cards(const Order& order) const {
-  const Result<sheets::CardCut> cut = sheets::card_cut(order.paper, sheets::kPageCard);
-  if (!cut) return cut.problem();
-  const auto cards =
-      std::make_shared<const sheets::TrialCards>(job_, results_, *cut, order.checksum);
-  Waiting file = waiting_file(order, "trial-card_" + order.paper.name + ".pdf", "trial card");
-  file.options.subject = "file " + order.checksum + ". A card to fill in, not a true-size guide.";
-  file.paper = cut->page;
-  file.pages = cards->pages();
-  file.page = [cards](std::int64_t index) { return cards->page(index); };
-  return file;
+sheets::CardSet PrintRun::card_set(Guide guide, int piece, const sheets::CardCut& cut,
+                                   const std::string& checksum) const {
+  if (guide == Guide::trial_card) return sheets::trial_cards(job_, results_, cut, checksum);
+  if (guide == Guide::machine_card) return sheets::machine_cards(job_, results_, cut, checksum);
+  if (guide == Guide::panel_card) {
+    return sheets::panel_cards(job_, results_, piece, cut, checksum);
+  }
+  return sheets::seam_cards(job_, results_, piece, cut, checksum);
 }
 
-Result<PrintRun::Waiting> PrintRun::machine_card(const Order& order) const {
-  const Result<sheets::CardCut> cut = sheets::card_cut(order.paper, sheets::kPageCard);
-  if (!cut) return cut.problem();
-  Waiting file = waiting_file(order, "machine-card_" + order.paper.name + ".pdf", "machine card");
-  file.options.subject = "file " + order.checksum + ". A card to fill in, not a true-size guide.";
-  file.paper = cut->page;
-  file.pages = plan::trial_card_kinds(results_).empty() ? 0 : 1;
-  file.page = [this, cut = *cut, checksum = order.checksum](std::int64_t) {
-    return sheets::machine_card_page(plan::machine_card(job_, results_), cut, checksum);
-  };
-  return file;
-}
-
-Result<PrintRun::Waiting> PrintRun::of_whole_job(const Order& order, Guide guide) const {
-  if (guide == Guide::trial_card) return trial_cards(order);
-  if (guide == Guide::machine_card) return machine_card(order);
-  return test_page(order);
-}
-
-Result<PrintRun::Waiting> PrintRun::of_piece(const Order& order, Guide guide, int piece) const {
+Result<PrintRun::Waiting> PrintRun::waiting(const Order& order, Guide guide, int piece) const {
+  if (is_card(guide)) return cards(order, guide, piece);
+  if (guide == Guide::test_page) return test_page(order);
   if (guide == Guide::tick_list) return tick_list(order, piece);
-  if (guide == Guide::seam_card) return seam_cards(order, piece);
   return full_face(order, piece);
 }
 
@@ -181,8 +168,7 @@ Result<std::int64_t> PrintRun::add(const PrintOptions& options) {
   std::vector<Waiting> files;
   for (int piece = 0; piece < count; ++piece) {
     if (!is_whole && options.piece >= 0 && options.piece != piece) continue;
-    Result<Waiting> file =
-        is_whole ? of_whole_job(order, options.guide) : of_piece(order, options.guide, piece);
+    Result<Waiting> file = waiting(order, options.guide, piece);
     if (!file) return file.problem();
     if (file->pages > 0) files.push_back(std::move(file.value()));
   }

@@ -9,6 +9,7 @@
 
 #include "engine/drawing/drawing.h"
 #include "engine/output/output.h"
+#include "engine/sheets/card_cut.h"
 #include "engine/sheets/paper.h"
 
 namespace pouncemark::output {
@@ -49,11 +50,10 @@ class PrintRun {
   Waiting test_page(const Order& order) const;
   Result<Waiting> full_face(const Order& order, int piece) const;
   Result<Waiting> tick_list(const Order& order, int piece) const;
-  Result<Waiting> seam_cards(const Order& order, int piece) const;
-  Result<Waiting> trial_cards(const Order& order) const;
-  Result<Waiting> machine_card(const Order& order) const;
-  Result<Waiting> of_whole_job(const Order& order, Guide guide) const;
-  Result<Waiting> of_piece(const Order& order, Guide guide, int piece) const;
+  sheets::CardSet card_set(Guide guide, int piece, const sheets::CardCut& cut,
+                           const std::string& checksum) const;
+  Result<Waiting> cards(const Order& order, Guide guide, int piece) const;
+  Result<Waiting> waiting(const Order& order, Guide guide, int piece) const;
   void finish_file();
 
   const job::Job& job_;

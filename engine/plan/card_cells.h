@@ -3,6 +3,7 @@
 #include <string>
 
 #include "engine/job/job.h"
+#include "engine/piece/outline.h"
 #include "engine/solve/results.h"
 
 /// Floor 8, plan: what each trade is handed, as words and figures: cards. Knows jobs and results,
@@ -25,6 +26,12 @@ CardCell needle_cell(const job::Job& job);
 
 /// The thread's tex and what its label says.
 CardCell thread_cell(const job::Job& job);
+
+/// Which side of its panel an edge is, seen from the front: "left", "right", "bottom", "top".
+std::string side_of(const piece::Edge& edge, const piece::Extent& extent);
+
+/// "FLY SIDE - DO NOT SEW: the right edge", as it lies front up, or face down.
+std::string fly_side_words(const piece::Outline& outline, bool is_face_down);
 
 /// "side rows", "joining rows", "panel rows".
 const char* kind_words(solve::RowPlace place);

@@ -48,17 +48,6 @@ std::string panel_edge(const Source& source) {
   return name.substr(0, name.find(' '));
 }
 
-/// Which side of its panel an edge is, seen from the front.
-std::string side_of(const piece::Edge& edge, const piece::Extent& extent) {
-  const Vec2 middle = (edge.line.from + edge.line.to) * 0.5;
-  const double wide = extent.high.x - extent.low.x;
-  const double high = extent.high.y - extent.low.y;
-  const double x = (2 * middle.x - extent.low.x - extent.high.x) * high;
-  const double y = (2 * middle.y - extent.low.y - extent.high.y) * wide;
-  if (x * x >= y * y) return x < 0 ? "left" : "right";
-  return y < 0 ? "bottom" : "top";
-}
-
 bool hinge_is_right(const Source& source) {
   const piece::Outline& outline = source.piece().outline;
   for (const piece::Edge& edge : outline.edges) {
@@ -218,20 +207,6 @@ std::string arm_line(const Source& source) {
   return line + "; your arm takes " + paper_text(throat.thousandths) + ".";
 }
 
-std::string fly_side_words(const Source& source) {
-  const piece::Outline& outline = source.piece().outline;
-  const piece::Extent extent = piece::extent(outline);
-  std::vector<std::string> sides;
-  for (const piece::Edge& edge : outline.edges) {
-    if (edge.role != piece::EdgeRole::fly_side) continue;
-    std::string side = side_of(edge, extent);
-    if (std::find(sides.begin(), sides.end(), side) == sides.end()) sides.push_back(side);
-  }
-  std::string words;
-  for (const std::string& side : sides) words += (words.empty() ? "the " : " and the ") + side;
-  return "FLY SIDE - DO NOT SEW: " + words + " edge";
-}
-
 /// A row of this kind is sewn after this one, in another piece.
 bool goes_on_elsewhere(const Source& source) {
   const auto& rows = source.results.rows;
@@ -300,7 +275,7 @@ SeamCard seam_card(const job::Job& job, const solve::Results& results, const sol
     card.lines.push_back(std::string(card.row.begins_at_right ? "End" : "Begin") +
                          " in the hinge row's corner hole.");
   }
-  if (source.is_panel()) card.fly_side = fly_side_words(source);
+  if (source.is_panel()) card.fly_side = fly_side_words(source.piece().outline, false);
   if (const job::Trial* trial = source.trial()) card.signed_by = trial->signed_by;
   return card;
 }

@@ -4,6 +4,7 @@
 #include <utility>
 #include <vector>
 
+#include "engine/base/number_text.h"
 #include "engine/checks/rules.h"
 #include "engine/drawing/shapes.h"
 #include "engine/sheets/wrapped_words.h"
@@ -116,6 +117,44 @@ void add_write_box(const drawing::Box& box, const std::string& words, Drawing* p
                          {2 * kHalfPen, {}, 0});
   add_fitted({box.low.x + 3'000, box.low.y + 2'200}, words, {8'000, kCardLabelUm, Weight::bold},
              box.high.x - box.low.x - 4'000, picture);
+}
+
+void add_labelled_box(const std::string& label, const std::string& words, const drawing::Box& box,
+                      Um label_wide_um, Drawing* picture) {
+  add_fitted({box.low.x, box.high.y + 2'000}, label, {kCardSmallUm, kCardLeastUm}, label_wide_um,
+             picture);
+  add_write_box(box, words, picture);
+}
+
+void add_told(const std::vector<std::string>& told, const std::vector<std::string>& findings,
+              Um base, Um foot, const CardRoom& room, Drawing* picture) {
+  constexpr Um kSize = 4'200;
+  constexpr Um kPitch = 4'900;
+  const auto most = static_cast<std::size_t>((foot - base) / kPitch + 1);
+  std::vector<std::string> lines;
+  for (const std::string& words : told) {
+    for (std::string& line : wrapped(words, kSize, room.wide_um)) lines.push_back(std::move(line));
+  }
+  if (!findings.empty() && lines.size() >= most) lines.resize(most - 1);
+  const std::size_t plain = lines.size();
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    std::vector<std::string> more = wrapped(findings[i], kSize, room.wide_um);
+    const std::size_t spare = i + 1 < findings.size() ? 1 : 0;
+    if (lines.size() + more.size() + spare > most) {
+      const auto left = static_cast<std::int64_t>(findings.size() - i);
+      lines.push_back(
+          "WARN " +
+          counted(left, i == 0 ? "thing" : "more thing", i == 0 ? "things" : "more things") +
+          " to know: see the check.");
+      break;
+    }
+    for (std::string& line : more) lines.push_back(std::move(line));
+  }
+  for (std::size_t i = 0; i < std::min(lines.size(), most); ++i) {
+    add_fitted(room.at(0, base + static_cast<Um>(i) * kPitch), lines[i],
+               {kSize, kCardLeastUm, i < plain ? Weight::regular : Weight::bold}, room.wide_um,
+               picture);
+  }
 }
 
 void add_sign_line(const std::string& words, Um left, Um right, Um base, const CardRoom& room,

@@ -3,6 +3,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/drawing/drawing.h"
 #include "engine/plan/card_cells.h"
@@ -53,6 +54,15 @@ void add_band(const std::string& words, Um top, const CardRoom& room, drawing::D
 
 /// A box to write in, and what is already known in it.
 void add_write_box(const drawing::Box& box, const std::string& words, drawing::Drawing* picture);
+
+/// The same under its label, which may be wider than the box.
+void add_labelled_box(const std::string& label, const std::string& words, const drawing::Box& box,
+                      Um label_wide_um, drawing::Drawing* picture);
+
+/// What is to be told, line under line from `base` on down to `foot`, and bold under it the
+/// findings; those that find no room are counted on the last line.
+void add_told(const std::vector<std::string>& told, const std::vector<std::string>& findings,
+              Um base, Um foot, const CardRoom& room, drawing::Drawing* picture);
 
 /// Words and a line to write on, from `left` to `right`.
 void add_sign_line(const std::string& words, Um left, Um right, Um base, const CardRoom& room,

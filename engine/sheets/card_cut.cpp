@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/base/insist.h"
 #include "engine/drawing/shapes.h"
 
 namespace pouncemark::sheets {
@@ -63,9 +64,8 @@ Result<CardCut> card_cut(const Paper& paper, const CardSize& size) {
   return Problem{ProblemCode::paper_too_small, {}, paper.name, size.least_paper};
 }
 
-drawing::Drawing page_of_cards(
-    const CardCut& cut, std::int64_t cards, std::int64_t index,
-    const std::function<void(std::int64_t, const CardRoom&, drawing::Drawing*)>& draw) {
+drawing::Drawing CardSet::page(std::int64_t index) const {
+  INSIST(index >= 0 && index < pages());
   drawing::Drawing picture;
   add_cut_lines(cut, &picture);
   const std::int64_t first = index * cut.cards_a_page();

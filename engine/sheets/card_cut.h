@@ -49,9 +49,17 @@ struct CardCut {
 /// Problem: paper_too_small where it holds no card.
 Result<CardCut> card_cut(const Paper& paper, const CardSize& size = kSeamCard);
 
-/// Page `index` of so many cards, each drawn by its number.
-drawing::Drawing page_of_cards(
-    const CardCut& cut, std::int64_t cards, std::int64_t index,
-    const std::function<void(std::int64_t, const CardRoom&, drawing::Drawing*)>& draw);
+/// So many cards of one size, each drawn by its number.
+struct CardSet {
+  CardCut cut;
+  std::int64_t cards = 0;
+  std::function<void(std::int64_t, const CardRoom&, drawing::Drawing*)> draw;
+
+  /// 0 where there is no card.
+  std::int64_t pages() const { return divide_up(cards, cut.cards_a_page()); }
+
+  /// Page `index`, 0 <= index < pages(). Micrometres of the paper from its lower left corner.
+  drawing::Drawing page(std::int64_t index) const;
+};
 
 }  // namespace pouncemark::sheets

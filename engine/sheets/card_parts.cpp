@@ -117,9 +117,8 @@ void add_lines(const plan::SeamCard& card, const CardRoom& room, Drawing* pictur
 /// A box to write in under its label, with what is already known in it.
 Um add_box(const std::string& label, const std::string& words, Um left, Um wide_um,
            const CardRoom& room, Drawing* picture) {
-  add_fitted(room.at(left, kBoxesTopUm - 2'000), label, {kCardSmallUm, kCardLeastUm},
-             room.wide_um - left, picture);
-  add_write_box(room.box(left, kBoxesTopUm, left + wide_um, kBoxFootUm), words, picture);
+  add_labelled_box(label, words, room.box(left, kBoxesTopUm, left + wide_um, kBoxFootUm),
+                   room.wide_um - left, picture);
   return left + wide_um + 4'000;
 }
 

@@ -2,9 +2,7 @@
 
 #include <cstdint>
 #include <string>
-#include <vector>
 
-#include "engine/drawing/drawing.h"
 #include "engine/plan/machine_card.h"
 #include "engine/plan/trial_card.h"
 #include "engine/sheets/card_cut.h"
@@ -20,24 +18,11 @@ void add_trial_card(const plan::TrialCard& card, std::int64_t number, std::int64
 void add_machine_card(const plan::MachineCard& card, const std::string& checksum,
                       const CardRoom& room, drawing::Drawing* picture);
 
-/// The trial cards of a job, one for each kind of row, as its pages hold them.
-class TrialCards {
- public:
-  TrialCards(const job::Job& job, const solve::Results& results, const CardCut& cut,
-             std::string checksum);
-
-  /// 0 where the job sews no row.
-  std::int64_t pages() const;
-  drawing::Drawing page(std::int64_t index) const;
-
- private:
-  std::vector<plan::TrialCard> cards_;
-  CardCut cut_;
-  std::string checksum_;
-};
-
-/// The page of a machine card.
-drawing::Drawing machine_card_page(const plan::MachineCard& card, const CardCut& cut,
-                                   const std::string& checksum);
+/// The trial cards of a job, one for each kind of row, and its machine card; none where it sews no
+/// row. Job and results outlive them.
+CardSet trial_cards(const job::Job& job, const solve::Results& results, const CardCut& cut,
+                    const std::string& checksum);
+CardSet machine_cards(const job::Job& job, const solve::Results& results, const CardCut& cut,
+                      const std::string& checksum);
 
 }  // namespace pouncemark::sheets

@@ -195,7 +195,7 @@ TEST_CASE("trial card and machine card are one file each for the whole job, what
     REQUIRE(cards->size() == 1);
     CHECK((*cards)[0].name == one.name);
     CHECK(pages_in((*cards)[0].bytes) == one.pages);
-    CHECK(job_card_pages(results, one.guide == Guide::trial_card, one.paper)->pages == one.pages);
+    CHECK(card_pages(results, one.guide, -1, one.paper)->pages == one.pages);
     options.bar_along_um = 100'000;
     options.piece = 1;
     CHECK((*printed(job, options))[0].bytes == (*cards)[0].bytes);
@@ -209,8 +209,8 @@ TEST_CASE("trial card and machine card are one file each for the whole job, what
     CHECK(printed(job, order(guide, "210x279")).is_ok());
     CHECK(printed(bare, order(guide, "A4"))->empty());
   }
-  CHECK(job_card_pages(results, true, "B4").problem().code == paper_unknown);
-  CHECK(job_card_pages(results, false, "148x210").problem().code == paper_too_small);
+  CHECK(card_pages(results, Guide::trial_card, -1, "B4").problem().code == paper_unknown);
+  CHECK(card_pages(results, Guide::machine_card, -1, "148x210").problem().code == paper_too_small);
 }
 
 TEST_CASE("seam cards and the pages they take are counted without drawing them") {
@@ -220,15 +220,15 @@ TEST_CASE("seam cards and the pages they take are counted without drawing them")
   for (const char* paper : {"A4", "Tabloid", "148x210"}) {
     const auto files = printed(job, order(Guide::seam_card, paper));
     for (std::size_t i = 0; i < results.pieces.size(); ++i) {
-      const auto pages = seam_card_pages(results, static_cast<int>(i), paper);
+      const auto pages = card_pages(results, Guide::seam_card, static_cast<int>(i), paper);
       CHECK(pages->pages == pages_in((*files)[i].bytes));
       cards += pages->cards;
     }
   }
   const solve::Totals& totals = results.totals;
   CHECK(cards == 3 * (totals.side_rows + totals.lap_rows + totals.panel_rows));
-  CHECK(seam_card_pages(results, 0, "B4").problem().code == paper_unknown);
-  CHECK(seam_card_pages(results, 0, "100x140").problem().code == paper_too_small);
+  CHECK(card_pages(results, Guide::seam_card, 0, "B4").problem().code == paper_unknown);
+  CHECK(card_pages(results, Guide::seam_card, 0, "100x140").problem().code == paper_too_small);
 }
 
 TEST_CASE("the sheets a full-face guide takes are told without drawing it, on any printer") {

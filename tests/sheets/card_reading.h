@@ -17,14 +17,18 @@ inline bool within(const drawing::Box& box, const sheets::CardCut& cut) {
          box.high.y <= cut.page.length_um - sheets::kBorderUm;
 }
 
-/// The room a run of words takes at most; none of them is turned.
+/// The room a run of words takes at most; it may read upwards.
 inline drawing::Box reach_of(const drawing::Text& text) {
   const Um wide = sheets::words_width_um(text.words, text.size_um);
   const Um left = text.align == drawing::Align::left     ? 0
                   : text.align == drawing::Align::centre ? -wide / 2
                                                          : -wide;
-  return {{text.at.x + left, text.at.y - text.size_um / 4},
-          {text.at.x + left + wide, text.at.y + text.size_um * 3 / 4}};
+  const Um under = text.size_um / 4;
+  const Um over = text.size_um * 3 / 4;
+  if (text.quarter_turns == 1) {
+    return {{text.at.x - over, text.at.y + left}, {text.at.x + under, text.at.y + left + wide}};
+  }
+  return {{text.at.x + left, text.at.y - under}, {text.at.x + left + wide, text.at.y + over}};
 }
 
 /// Ink of lines and areas, half a pen beyond every line.

@@ -20,10 +20,10 @@ namespace {
 std::vector<drawing::Drawing> pages_of(const job::Job& job, const char* paper) {
   const solve::Results results = solve::solve(job);
   const CardCut cut = *card_cut(*read_paper(paper), kPageCard);
-  const TrialCards trials(job, results, cut, "7aa71e8e320a");
+  const CardSet trials = trial_cards(job, results, cut, "7aa71e8e320a");
   std::vector<drawing::Drawing> pages;
   for (std::int64_t i = 0; i < trials.pages(); ++i) pages.push_back(trials.page(i));
-  pages.push_back(machine_card_page(plan::machine_card(job, results), cut, "7aa71e8e320a"));
+  pages.push_back(machine_cards(job, results, cut, "7aa71e8e320a").page(0));
   return pages;
 }
 

@@ -22,7 +22,8 @@ using Pictures = std::vector<drawing::Drawing>;
 
 Pictures pages_of(const job::Job& job, int piece, const char* paper) {
   const solve::Results results = solve::solve(job);
-  const SeamCards cards(job, results, piece, *card_cut(*read_paper(paper)), "7aa71e8e320a");
+  const CardSet cards =
+      seam_cards(job, results, piece, *card_cut(*read_paper(paper)), "7aa71e8e320a");
   Pictures pages;
   for (std::int64_t i = 0; i < cards.pages(); ++i) pages.push_back(cards.page(i));
   return pages;

@@ -62,7 +62,7 @@ TEST_CASE("the sheets of the small job follow the paper") {
   for (const Case& one : cases) {
     CAPTURE(one.paper);
     const auto lines = web::guide_lines(solved, on_paper(one.paper));
-    CHECK(lines.size() == 9);
+    CHECK(lines.size() == 10);
     CHECK(line_called(lines, "full_face.1").sheets == one.section);
     CHECK(line_called(lines, "full_face.P1").sheets == one.panel);
     ++ran;
@@ -95,8 +95,8 @@ TEST_CASE("what is counted is what is printed, on any paper and printer") {
       }
     }
   }
-  CHECK(files == 4 * 2 * 5 + 3 * 2 * 4);
-  CHECK(refused == 2 * 4);
+  CHECK(files == 4 * 2 * 5 + 3 * 2 * 5);
+  CHECK(refused == 2 * 5);
 }
 
 TEST_CASE("page 0 is ticked until the printer is proved, full-face guides where they are few") {
@@ -139,7 +139,7 @@ TEST_CASE("the sums of the sheets are true, kind by kind and guide by guide") {
       ++sums;
     }
   }
-  CHECK(sums == 4 + 9 + 4 + 36);
+  CHECK(sums == 4 + 10 + 4 + 41);
   const web::Solved small = web::solved(tests::demo_job("marsh-lights"));
   const auto lines = web::guide_lines(small, PaperChoice{});
   CHECK(web::sheets_sum(lines, {}, GuideKind::full_face).numbers ==
@@ -157,12 +157,14 @@ TEST_CASE("a line of the list says what is left out, and how many rows share a l
   CHECK(line_called(lines, "seam_card.1").under == "26 cards on 13 sheets");
   CHECK(line_called(lines, "seam_card.1").sheets == 13);
   CHECK(line_called(lines, "seam_card.P1").under == "3 cards on 2 sheets");
+  CHECK(line_called(lines, "panel_card.P1").title == "Panel card, panel P1");
+  CHECK(line_called(lines, "panel_card.P1").sheets == 1);
   CHECK(line_called(lines, "trial_card").under == "3 kinds of row to try");
   CHECK(line_called(lines, "trial_card").sheets == 3);
   CHECK(line_called(lines, "machine_card").sheets == 1);
   GuideTicks ticks;
   for (const GuideLine& line : lines) web::tick(ticks, line, true);
-  CHECK(web::ticked_sheets(lines, ticks, GuideKind::seam_card) == 13 + 2 + 3 + 1);
+  CHECK(web::ticked_sheets(lines, ticks, GuideKind::seam_card) == 13 + 2 + 1 + 3 + 1);
   // Nine sleeves have two side rows each, with eight laps between; all are alike.
   CHECK(line_called(lines, "tick_list.1").under == "26 rows share 1 list");
 }
@@ -204,7 +206,7 @@ TEST_CASE("pages step on and back within the file") {
 TEST_CASE("a piece with nothing to sew has no seam cards to choose, and bars refuse none") {
   job::Job bare = tests::panel_job(690, 1420, "left");
   bare.panels[0].rows_on = std::vector<std::string>{};
-  CHECK(web::guide_lines(web::solved(bare), PaperChoice{}).size() == 3);
+  CHECK(web::guide_lines(web::solved(bare), PaperChoice{}).size() == 4);
   PaperChoice refused;
   refused.measured = {100'000, 100'000};
   const web::Solved small = web::solved(tests::demo_job("marsh-lights"));
@@ -219,7 +221,7 @@ TEST_CASE("an order goes over in words and comes back, and other words are none"
   const web::Solved small = web::solved(tests::demo_job("marsh-lights"));
   const auto orders =
       output::read_print_order(web::order_words(web::guide_lines(small, choice), choice));
-  REQUIRE(orders->size() == 9);
+  REQUIRE(orders->size() == 10);
   CHECK((*orders)[0].guide == output::Guide::test_page);
   CHECK((*orders)[0].bar_across_um == 0);
   CHECK((*orders)[4].guide == output::Guide::full_face);
@@ -227,7 +229,7 @@ TEST_CASE("an order goes over in words and comes back, and other words are none"
   CHECK((*orders)[4].paper == "600x900");
   CHECK((*orders)[4].bar_along_um == 201'000);
   int refused = 0;
-  for (const char* words : {"6 A4 0 0 0\n", "x A4 0 0 0\n", "1 A4 0 0\n", "1 A4 0 0 0 \n", "1"}) {
+  for (const char* words : {"99 A4 0 0 0\n", "x A4 0 0 0\n", "1 A4 0 0\n", "1 A4 0 0 0 \n", "1"}) {
     if (!output::read_print_order(words).has_value()) ++refused;
   }
   CHECK(refused == 5);

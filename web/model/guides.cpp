@@ -1,13 +1,12 @@
 #include "web/model/guides.h"
 
+#include <array>
 #include <cstddef>
 #include <map>
 #include <utility>
 
 #include "engine/base/number_text.h"
 #include "engine/output/print_order.h"
-#include "engine/plan/seam_card.h"
-#include "engine/plan/trial_card.h"
 #include "web/model/printing.h"
 #include "web/model/words.h"
 
@@ -57,42 +56,63 @@ GuideLine tick_list_line(const Solved& solved, const PaperChoice& choice, int in
   return line;
 }
 
-/// Cards are cut out and read: bars out by any amount refuse none.
-GuideLine seam_card_line(const Solved& solved, const PaperChoice& choice, int index) {
-  const solve::Piece& piece = solved.results.pieces[static_cast<std::size_t>(index)];
-  const auto pages = output::seam_card_pages(solved.results, index, choice.paper.name);
+/// What is said of guides that have no map of their pages.
+struct GuideText {
+  const char* key = "";
+  const char* title = "";        ///< of cards; before the piece they are of
+  const char* short_under = "";  ///< of cards
+  const char* rule = "";         ///< how their sheets are counted
+  const char* words = "";        ///< what it is, in a sentence
+};
+constexpr std::array<GuideText, output::kGuideWords.size()> kTexts = {
+    {{"test_page", "", "", "one sheet, both bars on it",
+      "Both bars at their true size. Measure them with a steel rule."},
+     {},
+     {"tick_list", "", "", "as many as its figures and words fill",
+      "Figures for tape and pen. Nothing on it is true to size."},
+     {"seam_card", "Seam cards, ", "for the machine",
+      "a card for each stitch row, as many a sheet as fit",
+      "A card for each row, for the machine. Cut along the dashed lines."},
+     {"panel_card", "Panel card, ", "FRONT and FACE DOWN",
+      "a card FRONT and one FACE DOWN, as many a sheet as fit",
+      "Its sides, rows and creep, FRONT and FACE DOWN. Cut along the dashed lines."},
+     {"trial_card", "Trial card", "to try the seam", "a card for each kind of row that is sewn",
+      "What to sew on the coupon and what to write down, a page for each kind of row."},
+     {"machine_card", "Machine card", "to set it up", "one card for the machine",
+      "How the machine is set up, and what lies right of its needle."}}};
+
+const GuideText& text_of(GuideKind kind) { return kTexts[static_cast<std::size_t>(kind)]; }
+
+/// Adds the cards of a kind, of a piece or of the whole job, where there are any. Cards are cut out
+/// and read: bars out by any amount refuse none.
+void add_cards(const Solved& solved, const PaperChoice& choice, GuideKind kind, int index,
+               Lines* lines) {
+  // Whether there are any does not hang on the paper.
+  if (output::card_pages(solved.results, kind, index, "A4")->cards == 0) return;
+  const auto pages = output::card_pages(solved.results, kind, index, choice.paper.name);
+  const GuideText& text = text_of(kind);
   GuideLine line;
-  line.kind = GuideKind::seam_card;
+  line.kind = kind;
   line.piece = index;
-  line.key = "seam_card." + piece.code;
-  line.title = "Seam cards, " + piece_title(piece, true);
-  line.short_under = "for the machine";
+  line.key = text.key;
+  line.title = text.title;
+  if (index >= 0) {
+    const solve::Piece& piece = solved.results.pieces[static_cast<std::size_t>(index)];
+    line.key += "." + piece.code;
+    line.title += piece_title(piece, true);
+  }
+  line.short_under = text.short_under;
   line.under = line.short_under;
   if (pages) {
     line.sheets = pages->pages;
-    line.short_under = counted(pages->cards, "card", "cards");
-    line.under = line.short_under + " on " + counted(pages->pages, "sheet", "sheets");
+    if (kind == GuideKind::seam_card) {
+      line.short_under = counted(pages->cards, "card", "cards");
+      line.under = line.short_under + " on " + counted(pages->pages, "sheet", "sheets");
+    } else if (kind == GuideKind::trial_card) {
+      line.under = counted(pages->cards, "kind of row", "kinds of row") + " to try";
+    }
   }
-  return line;
-}
-
-/// A card of the whole job; `is_trial`: the trial card, else the machine card.
-GuideLine job_card_line(const Solved& solved, const PaperChoice& choice, bool is_trial) {
-  const auto pages = output::job_card_pages(solved.results, is_trial, choice.paper.name);
-  GuideLine line;
-  line.kind = is_trial ? GuideKind::trial_card : GuideKind::machine_card;
-  line.key = is_trial ? "trial_card" : "machine_card";
-  line.title = is_trial ? "Trial card" : "Machine card";
-  line.short_under = is_trial ? "to try the seam" : "to set it up";
-  line.under = line.short_under;
-  if (!pages) return line;
-  line.sheets = pages->pages;
-  if (is_trial) line.under = counted(pages->cards, "kind of row", "kinds of row") + " to try";
-  return line;
-}
-
-bool has_seam_cards(const solve::Results& results, const solve::Piece& piece) {
-  return !plan::seam_card_rows(results, piece).empty();
+  lines->push_back(std::move(line));
 }
 
 GuideLine test_page_line(const PaperChoice& choice) {
@@ -105,24 +125,6 @@ GuideLine test_page_line(const PaperChoice& choice) {
   line.sheets = 1;
   line.is_ticked_first = !printer_is_proved(choice);
   return line;
-}
-
-output::Guide guide_of(GuideKind kind) {
-  switch (kind) {
-    case GuideKind::test_page:
-      return output::Guide::test_page;
-    case GuideKind::full_face:
-      return output::Guide::full_face;
-    case GuideKind::tick_list:
-      return output::Guide::tick_list;
-    case GuideKind::seam_card:
-      return output::Guide::seam_card;
-    case GuideKind::trial_card:
-      return output::Guide::trial_card;
-    case GuideKind::machine_card:
-      return output::Guide::machine_card;
-  }
-  return output::Guide::test_page;
 }
 
 /// "2 × 28 + 16 = 72"; equal counts are put together.
@@ -164,14 +166,11 @@ Lines guide_lines(const Solved& solved, const PaperChoice& choice) {
     lines.push_back(full_face_line(solved, choice, piece));
     all += lines.back().sheets;
     lines.push_back(tick_list_line(solved, choice, piece));
-    if (has_seam_cards(solved.results, solved.results.pieces[static_cast<std::size_t>(piece)])) {
-      lines.push_back(seam_card_line(solved, choice, piece));
-    }
+    add_cards(solved, choice, GuideKind::seam_card, piece, &lines);
+    add_cards(solved, choice, GuideKind::panel_card, piece, &lines);
   }
-  if (!plan::trial_card_kinds(solved.results).empty()) {
-    lines.push_back(job_card_line(solved, choice, true));
-    lines.push_back(job_card_line(solved, choice, false));
-  }
+  add_cards(solved, choice, GuideKind::trial_card, -1, &lines);
+  add_cards(solved, choice, GuideKind::machine_card, -1, &lines);
   for (GuideLine& line : lines) {
     if (line.kind == GuideKind::full_face) line.is_ticked_first = all <= kMostTickedFirst;
   }
@@ -246,22 +245,19 @@ solve::Sum guide_sum(const Solved& solved, const PaperChoice& choice, const Guid
   }
   solve::Sum sum;
   sum.figure = count_text(line.sheets);
-  sum.rule = line.kind == GuideKind::test_page ? "one sheet, both bars on it"
-             : line.kind == GuideKind::seam_card
-                 ? "a card for each stitch row, as many a sheet as fit"
-             : line.kind == GuideKind::trial_card   ? "a card for each kind of row that is sewn"
-             : line.kind == GuideKind::machine_card ? "one card for the machine"
-                                                    : "as many as its figures and words fill";
+  sum.rule = text_of(line.kind).rule;
   sum.numbers = {sum.figure};
   sum.source = paper_words(choice.paper);
   return sum;
 }
 
+const char* guide_words(GuideKind kind) { return text_of(kind).words; }
+
 std::string order_words(const Lines& lines, const PaperChoice& choice) {
   std::vector<output::PrintOptions> orders;
   for (const GuideLine& line : lines) {
     output::PrintOptions order;
-    order.guide = guide_of(line.kind);
+    order.guide = line.kind;
     order.paper = choice.paper.name;
     order.piece = line.piece;
     if (line.kind != GuideKind::test_page) {

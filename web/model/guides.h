@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/output/guide.h"
 #include "engine/output/page_counts.h"
 #include "engine/solve/sums.h"
 #include "web/model/paper_choice.h"
@@ -12,11 +13,11 @@
 
 namespace pouncemark::web {
 
-enum class GuideKind { test_page, full_face, tick_list, seam_card, trial_card, machine_card };
+using GuideKind = output::Guide;
 
 /// Cards of every kind are counted together, as seam cards.
 constexpr GuideKind counted_as(GuideKind kind) {
-  return kind > GuideKind::seam_card ? GuideKind::seam_card : kind;
+  return output::is_card(kind) ? GuideKind::seam_card : kind;
 }
 
 /// One guide that may be printed: the test page, then each guide of each piece, then the cards of
@@ -63,6 +64,9 @@ output::FullFacePages full_face_pages_of(const Solved& solved, const PaperChoice
 
 /// How the sheets of one guide are counted, where that takes more than counting.
 solve::Sum guide_sum(const Solved& solved, const PaperChoice& choice, const GuideLine& line);
+
+/// What a guide that has no map of pages is, in a sentence.
+const char* guide_words(GuideKind kind);
 
 /// The order to print these guides, in words for the worker. Page 0 carries no correction: it is
 /// what the bars are measured on.

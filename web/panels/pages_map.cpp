@@ -248,17 +248,7 @@ void pages_map(Page& page, const Area& area) {
   map_foot(page, area, line);
   const float foot = area.bottom - button_height() - 2 * pitch - 14;
   if (figures.map.pages.empty()) {
-    const std::string words =
-        line.kind == GuideKind::test_page
-            ? "Both bars at their true size. Measure them with a steel rule."
-        : line.kind == GuideKind::seam_card
-            ? "A card for each row, for the machine. Cut along the dashed lines."
-        : line.kind == GuideKind::trial_card
-            ? "What to sew on the coupon and what to write down, a page for each kind of row."
-        : line.kind == GuideKind::machine_card
-            ? "How the machine is set up, and what lies right of its needle."
-            : "Figures for tape and pen. Nothing on it is true to size.";
-    page.brush.paragraph({area.left, top + pitch}, words, area.width(), {});
+    page.brush.paragraph({area.left, top + pitch}, guide_words(line.kind), area.width(), {});
     return;
   }
   draw_map(page, {area.left + 24, top, area.right - 24, foot});
