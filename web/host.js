@@ -163,10 +163,8 @@ globalThis.Module = {
   instantiateWasm(imports, done) {
     const latest = new Promise((wake) => { setTimeout(wake, LATEST_RECORD_MS); });
     Promise.all([fetchAll(imports), Promise.race([foundRecord, latest])])
-      .then(([{instance, module}]) => {
-        Pm.program = module;
-        done(instance, module);
-      }).catch(stopped);
+      .then(([{instance, module}]) => done(instance, module))
+      .catch(stopped);
     return {};
   },
   postRun: [started],

@@ -1,5 +1,5 @@
-// Printing, from the page's side: a worker that runs the page's own program, the files it hands
-// over, and the browser's own viewer laid over the bench.
+// Printing, from the page's side: a worker with a program of its own, the files it hands over, and
+// the browser's own viewer laid over the bench.
 
 import {pageFiles} from './beside.js';
 import {Pm, isOpen, withWords} from './frames.js';
@@ -7,11 +7,10 @@ import {Pm, isOpen, withWords} from './frames.js';
 /* global Module */
 
 const PDF = 'application/pdf';
-const FACES = ['main-regular', 'main-bold', 'wide'];
+const FACES = ['faces/main-regular.ttf', 'faces/main-bold.ttf', 'faces/wide.ttf'];
 // Browsers let go of downloads that come all at once.
 const BETWEEN_FILES_MS = 150;
 
-Pm.program = null;         // the compiled program, for the worker
 Pm.workerViolations = [];  // what the policy had to say inside the worker
 let worker = null;
 let order = null;          // what is being printed: {looks, files}
@@ -42,7 +41,10 @@ function call(use) {
 }
 
 function failed(sentence) {
+  const isAsked = order !== null;
   endWorker();
+  // Getting ready asks nothing yet: what is wrong is said when something is to be printed.
+  if (!isAsked) return;
   call(() => withWords(sentence, (address) => Module._pm_print_failed(address)));
 }
 
@@ -90,9 +92,18 @@ function startWorker() {
     const why = event.message ? `: ${event.message}` : ', its part of the page did not come';
     failed(`Printing has stopped${why}. Nothing was saved.`);
   };
-  worker.postMessage({program: Pm.program,
-    faces: FACES.map((name) => pageFiles.get(`faces/${name}.ttf`) ?? new Uint8Array())});
+  worker.postMessage({faces: FACES.map((name) => ({name, bytes: pageFiles.get(name)}))});
 }
+
+/** Fetches the worker and its program before they are needed. */
+Pm.preparePrinting = () => {
+  if (worker) return;
+  try {
+    startWorker();
+  } catch {
+    // It is tried again, and said, when something is to be printed.
+  }
+};
 
 Pm.startPrinting = (job, wish, looks) => {
   if (order) endWorker();

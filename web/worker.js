@@ -1,5 +1,6 @@
-// Prints off the main thread. The worker runs the page's own program, compiled already, without its
-// bench: it is given a job and an order, solves again, and prints a page at a time.
+// Prints off the main thread. The worker's program (printing.js, printing.wasm) is the page's own
+// engine without its bench: it is given a job and an order, solves again, and prints a page at a
+// time.
 
 /* global Module, importScripts */
 
@@ -17,7 +18,7 @@ addEventListener('securitypolicyviolation', (event) => {
 function ownScript(name) {
   const policy = self.trustedTypes?.createPolicy('pm-worker', {
     createScriptURL(wanted) {
-      if (wanted !== 'bench.js') throw new TypeError('only our own files');
+      if (wanted !== 'printing.js') throw new TypeError('only our own files');
       return wanted;
     },
   });
@@ -45,23 +46,42 @@ function withBytes(all, use) {
   }
 }
 
-/** Starts the program without its bench. */
-function load({program, faces}) {
-  ready = new Promise((done, fail) => {
+async function fetched(name) {
+  const response = await fetch(name).catch(() => null);
+  if (!response?.ok) throw new Error(`${name} did not come`);
+  return new Uint8Array(await response.arrayBuffer());
+}
+
+/** The program and the faces that the page has not fetched for itself. */
+async function fetchAll(faces) {
+  const names = ['printing.wasm', ...faces.filter(({bytes}) => !bytes).map(({name}) => name)];
+  const all = new Map(faces.map(({name, bytes}) => [name, bytes]));
+  const came = await Promise.all(names.map(fetched));
+  names.forEach((name, which) => all.set(name, came[which]));
+  return all;
+}
+
+function start(program) {
+  return new Promise((done, fail) => {
     self.Module = {
-      noInitialRun: true,
       instantiateWasm(imports, got) {
-        WebAssembly.instantiate(program, imports).then((instance) => got(instance, program), fail);
+        WebAssembly.instantiate(program, imports)
+          .then(({instance, module}) => got(instance, module), fail);
         return {};
       },
       onRuntimeInitialized: done,
       onAbort: (what) => fail(new Error(`${what ?? 'out of memory'}`)),
     };
-    importScripts(ownScript('bench.js'));
-  }).then(() => {
-    faces.forEach((bytes, which) => {
-      withBytes([bytes], (address) => Module._pm_work_face(which, address, bytes.length));
-    });
+    importScripts(ownScript('printing.js'));
+  });
+}
+
+async function load(faces) {
+  const all = await fetchAll(faces);
+  await start(all.get('printing.wasm'));
+  faces.forEach(({name}, which) => {
+    const bytes = all.get(name);
+    withBytes([bytes], (address) => Module._pm_work_face(which, address, bytes.length));
   });
 }
 
@@ -105,8 +125,11 @@ async function print({job, order}) {
 
 addEventListener('message', ({data}) => {
   try {
-    if (data.program) load(data);
-    else print(data).catch((error) => tell({failed: `${error.message ?? error}`}));
+    if (data.faces) {
+      ready = load(data.faces);
+      // Whoever prints hears of it when something did not come.
+      ready.catch(() => {});
+    } else print(data).catch((error) => tell({failed: `${error.message ?? error}`}));
   } catch (error) {
     tell({failed: `${error.message ?? error}`});
   }

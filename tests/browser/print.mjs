@@ -454,7 +454,20 @@ await checks.withBench({}, async (bench) => {
   await bench.press('door.open');
   await (await coming).setFiles(path.join(ROOT, 'demo-jobs/harbour-ledger.json'));
   await until(async () => (await bench.job()) !== '', 'the job');
-  await bench.press('stage.print');
+  await check('the bench fetches what index.html names and no more, Print the rest', async () => {
+    await bench.rest();
+    const {fetched, named} = await bench.page.evaluate(() => ({
+      fetched: performance.getEntriesByType('resource').map(({name}) => new URL(name).pathname),
+      named: [...document.querySelectorAll('link[href], script[src]')]
+        .map((one) => new URL(one.href || one.src)).filter(({protocol}) => protocol !== 'data:')
+        .map(({pathname}) => pathname),
+    }));
+    assert.ok(named.length >= 12);
+    assert.deepEqual([...new Set(fetched)].sort(), [...new Set(named)].sort());
+    const coming = bench.page.waitForResponse('**/printing.wasm');
+    await bench.press('stage.print');
+    assert.equal((await coming).status(), 200);
+  });
   let downloads = 0;
   bench.page.on('download', () => { downloads += 1; });
   const told = new Set();
@@ -490,8 +503,19 @@ await checks.withBench({}, async (bench) => {
     await pause(700);
     assert.equal(downloads, 0);
   });
+  await check('a program of the worker that does not come is said by its name', async () => {
+    await bench.page.route('**/printing.wasm', (route) => route.fulfill({status: 404, body: 'no'}));
+    await bench.page.evaluate(() => globalThis.Pm.stopPrinting());
+    await only(bench, 'test_page');
+    await bench.press('print.go');
+    await until(() => says(bench, 'print.refused'), 'the sentence');
+    assert.equal(await says(bench, 'print.refused'),
+      'Printing has stopped: printing.wasm did not come. Nothing was saved.');
+    await bench.page.unroute('**/printing.wasm');
+  });
   await check('a worker that does not come is said, and trying again prints', async () => {
     await bench.page.route('**/worker.js', (route) => route.abort());
+    await bench.page.evaluate(() => globalThis.Pm.stopPrinting());
     await only(bench, 'test_page');
     await bench.press('print.go');
     await until(() => says(bench, 'print.refused'), 'the sentence');

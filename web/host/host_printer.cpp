@@ -7,6 +7,7 @@
 EM_JS(void, pm_js_print_start,
       (const char* job, int job_size, const char* order, int order_size, int looks),
       { Pm.startPrinting(UTF8ToString(job, job_size), UTF8ToString(order, order_size), !!looks); });
+EM_JS(void, pm_js_print_prepare, (), { Pm.preparePrinting(); });
 EM_JS(void, pm_js_print_stop, (), { Pm.stopPrinting(); });
 EM_JS(int, pm_js_viewer_is_there, (), { return Pm.canShowPrinted() ? 1 : 0; });
 EM_JS(void, pm_js_viewer_lay, (float left, float top, float right, float bottom, int page),
@@ -28,6 +29,8 @@ int size_of(std::string_view words) { return static_cast<int>(words.size()); }
 }  // namespace
 
 void set_print_guest(PrintGuest* guest) { print_guest() = guest; }
+
+void prepare_printing() { pm_js_print_prepare(); }
 
 void start_printing(std::string_view job, std::string_view order, Then then) {
   pm_js_print_start(job.data(), size_of(job), order.data(), size_of(order), then == Then::look);

@@ -30,6 +30,10 @@ class PrintGuest {
 
 void set_print_guest(PrintGuest* guest);
 
+/// Fetches what printing needs, if it is not here yet. Nothing is said when it does not come: that
+/// is said when something is to be printed.
+void prepare_printing();
+
 /// Prints a job as saved (an order as print_order_text writes it) in the worker. The files are
 /// saved as downloads when all are made, or held to be looked at.
 enum class Then : std::uint8_t { save, look };

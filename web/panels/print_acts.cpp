@@ -84,6 +84,7 @@ void work_out_prints(const Bench& bench, PageState& state) {
   PrintFigures& figures = stage.figures;
   if (figures.made_for == word) return;
   if (stage.is_viewing && stage.view_job != bench.file_bytes()) close_view(state);
+  host::prepare_printing();
   figures.made_for = std::move(word);
   figures.lines = guide_lines(bench.now(), state.paper);
   figures.looked_at = looked_at(stage, figures.lines);
