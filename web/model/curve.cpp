@@ -71,7 +71,34 @@ void set_piece(const Solved& now, const solve::BayResult& result, CurveView* vie
   const job::Panel& panel = now.job.panels[static_cast<std::size_t>(piece.entry)];
   view->fly_is_right = panel.hinge_side == "left";
   const auto bare = panel.cloth ? panel.cloth->in_from_fly_side_um : std::nullopt;
+  view->has_facing = panel.facing_thickness_um.has_value();
   view->short_of_fly_um = bare.value_or(material::kAssumedClothInFromFlySideUm);
+}
+
+void set_fixings(const Solved& now, const solve::BayResult& result, CurveView* view) {
+  if (result.piece < 0) return;
+  const auto wide =
+      static_cast<double>(now.results.pieces[static_cast<std::size_t>(result.piece)].width_um);
+  std::int64_t count = 0;
+  std::int64_t tight = 0;
+  for (const solve::BayFixings& row : result.fixings) {
+    for (const solve::BayFixing& fixing : row.fixings) {
+      ++count;
+      if (fixing.is_tight) ++tight;
+      const double part = std::clamp(static_cast<double>(fixing.x_um) / wide, 0.0, 1.0);
+      const auto same = std::find_if(view->fixings.begin(), view->fixings.end(),
+                                     [part](const FixingMark& one) { return one.part == part; });
+      if (same == view->fixings.end()) {
+        view->fixings.push_back({part, fixing.is_tight});
+      } else if (fixing.is_tight) {
+        same->is_tight = true;
+      }
+    }
+  }
+  if (count == 0) return;
+  const auto rows = static_cast<std::int64_t>(result.fixings.size());
+  view->fixing_words = counted(count, "fixing", "fixings") + " in " + counted(rows, "row", "rows") +
+                       ", " + std::to_string(tight) + " tight";
 }
 
 /// Where the bay turns tightest, and where tighter than its sheet may stay bent.
@@ -123,6 +150,7 @@ CurveView curve_view(const Solved& now, const Solved* before, int bay) {
   set_piece(now, result, &view);
   view.can_bulge = view.holds_panel && result.bulge_um > 0;
   set_tightness(now, of, result, &view);
+  set_fixings(now, result, &view);
   view.chord.shown = box_text(of.chord_um);
   view.rise.shown = box_text(of.rise_um);
   const job::Bay* was = before == nullptr ? nullptr : bay_called(before->job, of.code);

@@ -21,6 +21,12 @@ struct CurveBoxText {
   std::string was;
 };
 
+/// A fixing as it is seen from above: those of one upright edge stand behind one another.
+struct FixingMark {
+  double part = 0;  ///< of the length, from the left end; of a CurveShape, of the steps drawn
+  bool is_tight = false;
+};
+
 /// The bay looked at on the stage Curve, worked out once after each change.
 struct CurveView {
   int bay = -1;  ///< of the job; -1: it has none
@@ -44,6 +50,9 @@ struct CurveView {
   int tightest_station = 0;  ///< from 1; 0: not by stations, or flat
   std::optional<solve::Severity> too_tight;  ///< for the sheet to stay bent so
   std::vector<int> tight_stations;           ///< from 1: those tighter than that
+  bool has_facing = false;                   ///< a clear front sheet lies over the cloth
+  std::vector<FixingMark> fixings;
+  std::string fixing_words;  ///< "9 fixings in 2 rows, 1 tight"; empty: none
   CurveBoxText chord;
   CurveBoxText rise;
   std::vector<frame::Stretch> stretches;
@@ -62,6 +71,7 @@ struct CurveShape {
   std::size_t radius_at = 0;          ///< the point of the timber where its radius is written
   /// Parts of the timber tighter than the sheet may stay bent, from point to point.
   std::vector<std::array<std::size_t, 2>> tight;
+  std::vector<FixingMark> fixings;
   double crest = 0;         ///< greatest y of the timber
   double trough = 0;        ///< how far an S goes to the other side of its ends
   double sheet_crest = 0;   ///< greatest y of the sheet
@@ -69,10 +79,10 @@ struct CurveShape {
   std::string creep_words;  ///< "0.82 out", "0" where it is flat
   double bulge = 0;         ///< how far the cloth would stand up were it sewn all round
   std::string bulge_words;
-  Vec2 place;               ///< on the sheet, where the slip is asked for
-  std::string place_words;  ///< "slip 0.82 out, 431 from the hinge side"
+  std::string
+      place_words;  ///< where the slip is asked for: "slip 0.82 out, 431 from the hinge side"
 };
-/// `place` is that place as a part of the length, 0 at the left end and 1 at the right.
+/// `place` is that place as a part of the steps drawn, 0 at the left end and 1 at the right.
 CurveShape curve_shape(const CurveView& view, double hung, double place = 0);
 
 /// What follows of the bay, each with its sum.

@@ -70,23 +70,41 @@ std::string way_words(Um um, bool is_out) {
   return um == 0 ? "0" : mm_text(um, 2) + (is_out ? " out" : " in");
 }
 
+double whole_of(const CurveView& view) {
+  double all = 0;
+  for (const frame::Stretch& stretch : view.stretches) all += stretch.along;
+  return all;
+}
+
+/// How far along the curve a part of the steps goes, and the other way round. A stretch has the
+/// same steps whether it is long or short.
+double along_at(const CurveView& view, double part) {
+  const double at = part * static_cast<double>(view.stretches.size());
+  double along = 0;
+  for (std::size_t i = 0; i < view.stretches.size(); ++i) {
+    along += view.stretches[i].along * std::clamp(at - static_cast<double>(i), 0.0, 1.0);
+  }
+  return along;
+}
+double part_at(const CurveView& view, double along) {
+  double steps = 0;
+  for (const frame::Stretch& stretch : view.stretches) {
+    steps += std::clamp(along / stretch.along, 0.0, 1.0);
+    along -= stretch.along;
+  }
+  return steps / static_cast<double>(view.stretches.size());
+}
+
 /// Slip at a place, from the hinge side to it.
 void set_place(const CurveView& view, double hung, double place, CurveShape* shape) {
   auto stretches = view.stretches;
   for (frame::Stretch& stretch : stretches) stretch.turn *= hung;
-  double from_left = 0;
-  for (const frame::Stretch& stretch : stretches) from_left += stretch.along;
-  const double all = from_left;
-  from_left *= place;
   if (!view.fly_is_right) std::reverse(stretches.begin(), stretches.end());
-  const double from_hinge = view.fly_is_right ? from_left : all - from_left;
+  const double from_left = along_at(view, place);
+  const double from_hinge = view.fly_is_right ? from_left : whole_of(view) - from_left;
   const double slip = frame::slip_along(stretches, from_um(view.apart_um), from_hinge);
   shape->place_words = "slip " + way_words(to_um(std::fabs(slip)), (slip > 0) == view.is_hollow) +
                        ", " + mm_text(to_um(from_hinge), 0) + " from the hinge side";
-  const double at = place * static_cast<double>(shape->sheet.size() - 1);
-  const auto before = std::min(static_cast<std::size_t>(at), shape->sheet.size() - 2);
-  const double part = at - static_cast<double>(before);
-  shape->place = shape->sheet[before] + (shape->sheet[before + 1] - shape->sheet[before]) * part;
 }
 
 }  // namespace
@@ -99,6 +117,9 @@ CurveShape curve_shape(const CurveView& view, double hung, double place) {
   shape.sheet_crest = crest_of(shape.sheet);
   for (const Vec2& point : shape.timber) shape.trough = std::max(shape.trough, -point.y);
   set_marks(view, &shape);
+  for (const FixingMark& fixing : view.fixings) {
+    shape.fixings.push_back({part_at(view, fixing.part * whole_of(view)), fixing.is_tight});
+  }
   // Slip goes with the turn, so at half the turn the cloth has crept half as far.
   const Um creep = to_um(from_um(view.creep_um) * hung);
   shape.creep = view.moves_out ? from_um(creep) : -from_um(creep);

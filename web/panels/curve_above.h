@@ -36,6 +36,11 @@ struct FromAbove {
 
 using Course = std::vector<Spot>;
 
+/// The pack as it is drawn, from the timber to its front.
+float pack_thick(const CurveView& view);
+/// The spot at a part of the course's steps.
+Spot spot_at(const Course& course, double part);
+
 /// Timber and, on the viewer's side of it, the pack with its marks; gives the sheet's own course.
 Course draw_pack(const Page& page, const FromAbove& at);
 

@@ -80,12 +80,16 @@ void curve_marks(Page& page, const FromAbove& at) {
   const CurveShape& shape = page.state.curve.shape;
   const Brush& brush = page.brush;
   tight_places(page, at);
+  const std::string& fixings = view.fixing_words;
+  if (!fixings.empty()) {
+    page.hand.note("curve.fixings", {at.mat.left, at.ends - 30, at.mat.left + 20, at.ends - 10},
+                   fixings);
+  }
   stations(page, at);
   if (view.radius_words.empty() || shape.radius_at == 0) return;
   // On the side it bulges to, its tip on the timber or the pack.
   const float past_number = view.is_by_stations ? 20 : 0;
-  const float by =
-      view.is_hollow ? kTimberThick + 8 + past_number : -(kSheetThick + kClothThick + 6);
+  const float by = view.is_hollow ? kTimberThick + 8 + past_number : -(pack_thick(view) + 6);
   const Spot tip = behind(at, shape.timber, shape.radius_at, by);
   const Spot tail = behind(at, shape.timber, shape.radius_at,
                            by + (by > 0 ? 1.0f : -1.0f) * (at.is_low ? 12 : 24));
@@ -122,12 +126,8 @@ void slip_place(Page& page, const FromAbove& at, const Course& sheet) {
                           words);
   }
   const Brush& brush = page.brush;
-  const auto share = static_cast<float>(curve.place) * static_cast<float>(sheet.size() - 1);
-  const std::size_t i = std::min(static_cast<std::size_t>(share), sheet.size() - 2);
-  const float part = share - static_cast<float>(i);
-  const Spot on{sheet[i].x + (sheet[i + 1].x - sheet[i].x) * part,
-                sheet[i].y + (sheet[i + 1].y - sheet[i].y) * part};
-  const float low = on.y + kSheetThick + kClothThick + 5;
+  const Spot on = spot_at(sheet, curve.place);
+  const float low = on.y + pack_thick(curve.view) + 3;
   const Area grip = {on.x - 22, low - 18, on.x + 22, low + 24};
   const Touch touch = page.hand.touch("curve.place", grip, curve.shape.place_words);
   if (touch.focused) page.hand.stands_on(kOnFigure);

@@ -115,9 +115,38 @@ void panel(const Page& page, const FromAbove& at, const Course& sheet) {
     cloth(brush, shorter(lies, off, !view.fly_is_right));
   }
   stitch(brush, sheet, view.fly_is_right, kStitchIn, deep);
+  if (!view.has_facing || page.state.curve.shows_bulge) return;
+  band(brush, moved(sheet, pack_thick(view) - kSheetThick / 2), kSheetThick, kSheet, kSheetEdge);
+}
+
+/// Screws through the pack into the timber: the tight one solid, one in a slot open.
+void screws(const Page& page, const Course& sheet) {
+  const Brush& brush = page.brush;
+  const float front = pack_thick(page.state.curve.view) + 2;
+  const Course heads = moved(sheet, front);
+  const Course points = moved(sheet, -kTimberThick * 0.7f);
+  for (const FixingMark& fixing : page.state.curve.shape.fixings) {
+    const Spot head = spot_at(heads, fixing.part);
+    brush.line(head, spot_at(points, fixing.part), kStaple, 2.5f);
+    brush.disc(head, 5, fixing.is_tight ? kStaple : kPaper);
+    brush.ring(head, 5, kStaple, 2);
+  }
 }
 
 }  // namespace
+
+float pack_thick(const CurveView& view) {
+  const float sheets = view.has_facing ? 2 * kSheetThick + 2 : kSheetThick;
+  return view.holds.empty() ? 2 : 2 + sheets + kClothThick;
+}
+
+Spot spot_at(const Course& course, double part) {
+  const double at = part * static_cast<double>(course.size() - 1);
+  const std::size_t i = std::min(static_cast<std::size_t>(at), course.size() - 2);
+  const auto rest = static_cast<float>(at - static_cast<double>(i));
+  return {course[i].x + (course[i + 1].x - course[i].x) * rest,
+          course[i].y + (course[i + 1].y - course[i].y) * rest};
+}
 
 Course draw_pack(const Page& page, const FromAbove& at) {
   const Brush& brush = page.brush;
@@ -143,6 +172,7 @@ Course draw_pack(const Page& page, const FromAbove& at) {
       band(brush, moved(sheet, mid + side * (kClothThick + 3) / 2), 4, kSheet, kSheetEdge);
     }
   }
+  screws(page, sheet);
   return sheet;
 }
 

@@ -60,6 +60,10 @@ void ask_curve(const Bench& bench, CurveStage& curve, double seconds) {
     curve.made_for = curve.bay;
     curve.shape_at = -1;
     if (curve.slip == CurveSlip::bays) curve.ranked = ranked_bays(bench.now(), curve.by_force);
+    if (curve.slip == CurveSlip::force) curve.force = force_view(bench.now(), curve.bay);
+    if (curve.slip == CurveSlip::fixings) {
+      curve.fixings = fixings_view(bench.now(), curve.bay, curve.fixing_row);
+    }
     if (curve.slip == CurveSlip::stations) curve.stations = stations_view(bench.now(), curve.bay);
   }
   if (curve.hung != curve.goes_to) {

@@ -47,6 +47,8 @@ void curve_slip(Page& page);
 /// What stands on each slip, below its title.
 void bays_slip(Page& page, const Area& area);
 void stations_slip(Page& page, const Area& area);
+void force_slip(Page& page, const Area& area);
+void fixings_slip(Page& page, const Area& area);
 
 /// Which lines of a list have room. Where not all have, a button at its foot and the wheel lead on.
 struct ListPart {

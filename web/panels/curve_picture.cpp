@@ -100,7 +100,7 @@ void end_words(const Page& page, const FromAbove& at, const Course& line) {
   const CurveView& view = page.state.curve.view;
   if (!view.holds_panel || line.empty()) return;
   const Brush& brush = page.brush;
-  const float down = kSheetThick + kClothThick + 8 + brush.rise(Role::text);
+  const float down = pack_thick(view) + 6 + brush.rise(Role::text);
   const auto put = [&](bool is_right, const char* words, Colour colour) {
     const float wide = brush.width_of(words, Role::text, true);
     // Beside its end, or as near to that as the mat has room.

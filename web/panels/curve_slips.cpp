@@ -19,6 +19,8 @@ struct SlipRow {
 constexpr SlipRow kSlips[] = {
     {CurveSlip::bays, "bay.all", "All bays", "bays.close", bays_slip},
     {CurveSlip::stations, "bay.stations", "Stations", "stations.close", stations_slip},
+    {CurveSlip::force, "bay.force", "Force", "force.close", force_slip},
+    {CurveSlip::fixings, "bay.fixings", "Fixings", "fixings.close", fixings_slip},
 };
 
 const SlipRow* open_slip(const Page& page) {
@@ -32,6 +34,7 @@ void show(Page& page, CurveSlip slip) {
   page.later([&state = page.state, slip] {
     state.curve.slip = slip;
     state.curve.sentence.clear();
+    state.sew.sentence.clear();
     state.curve.first = 0;
     state.curve.turn = -1;
     state.open_box = {};
@@ -81,7 +84,8 @@ void curve_slip(Page& page) {
   const float wide = brush.words({head.left, base}, title, {Role::figure, true, kInk});
   const float close = button_width(brush, "Close");
   const Area shut = area_at(head.right - close, head.top, close, button_height());
-  const std::string& sentence = page.state.curve.sentence;
+  const std::string& sentence =
+      page.state.curve.sentence.empty() ? page.state.sew.sentence : page.state.curve.sentence;
   const float said = head.left + wide + 14;
   const float to =
       said + brush.words({said, base},

@@ -6,12 +6,14 @@
 #include <vector>
 
 #include "web/model/curve.h"
+#include "web/model/curve_fixings.h"
+#include "web/model/curve_force.h"
 #include "web/model/curve_stations.h"
 
 namespace pouncemark::web {
 
 /// The slip that lies over the stage Curve.
-enum class CurveSlip : std::uint8_t { none, bays, stations, fixings };
+enum class CurveSlip : std::uint8_t { none, bays, stations, force, fixings };
 
 /// The stage Curve as the page remembers it. Nothing of the job.
 struct CurveStage {
@@ -34,6 +36,10 @@ struct CurveStage {
   std::size_t first = 0;  ///< first bay shown of a list too long for its slip
   std::vector<RankedBay> ranked;
   StationsView stations;
+  ForceView force;
+  int fixing_row = 0;
+  bool shows_warmth = false;  ///< of the slip "Fixings": the values that all rows share
+  FixingsView fixings;
   std::string sentence;  ///< why the last thing asked for was not done
 };
 

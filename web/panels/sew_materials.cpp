@@ -263,9 +263,14 @@ float material_line(Page& page, const MaterialLine& line, const Area& area, floa
 }  // namespace
 
 void materials_slip(Page& page, const Area& area) {
+  const float top = items(page, area);
+  material_values(page, {area.left, top, area.right, area.bottom});
+}
+
+void material_values(Page& page, const Area& area) {
   const auto item = static_cast<Item>(page.state.sew.item);
   const auto lines = material_lines(page.bench.now().job, item);
-  const float top = items(page, area);
+  const float top = area.top;
   // What helps to a value stands after the last line.
   const float help = has_helper(item) ? box_height() + 16 : 0;
   float bottom = area.bottom;

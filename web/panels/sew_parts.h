@@ -55,6 +55,8 @@ void cover_for_sew(Page& page);
 void sew_slip(Page& page);
 /// What stands on each slip, below its title.
 void materials_slip(Page& page, const Area& area);
+/// The values of the item that the slip "Materials" is open at, each in its box with its standing.
+void material_values(Page& page, const Area& area);
 void trials_slip(Page& page, const Area& area);
 
 /// Buttons one after the other from the left, on the next line where one has no room.
