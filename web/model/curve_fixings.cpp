@@ -93,9 +93,9 @@ FixingLine line_of(const solve::BayFixing& fixing) {
 void set_solved(const solve::BayResult& result, int row, FixingsView* view) {
   const solve::BayFixings* solved = solved_row(result, row);
   if (solved == nullptr || solved->run.is_empty) {
-    view->said = result.piece < 0 ? "No slot can be said: nothing hangs in this bay."
-                                  : "No room for a fixing: the kept clear ends meet, or the piece "
-                                    "has no such edge.";
+    view->said = result.piece < 0    ? "No slot can be said: nothing hangs in this bay."
+                 : solved == nullptr ? "The piece has no such edge."
+                                     : "No room for a fixing: the kept clear ends meet.";
     return;
   }
   view->said = counted(solved->run.points(), "fixing", "fixings") + ", " +

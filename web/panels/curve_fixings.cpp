@@ -24,39 +24,53 @@ void say(const Page& page, ButtonFlow& flow, const char* words) {
   flow.x += page.brush.words({flow.x, base}, words, {}) + 10;
 }
 
-/// The rows as buttons, one that adds a row, and the switch to the values all rows share.
-float rows(Page& page, const Area& area) {
-  CurveStage& curve = page.state.curve;
+bool is_shared_value(material::Item item) {
+  return item == material::Item::fixing || item == material::Item::hanging ||
+         item == material::Item::facing;
+}
+
+/// Shows a part of the slip; the values begin with those of the fixings.
+void show_part(Page& page, FixingPart part, int row) {
+  page.later([&state = page.state, part, row] {
+    state.curve.fixing_part = part;
+    state.curve.fixing_row = row;
+    state.curve.first = 0;
+    state.curve.turn = -1;
+    state.sew.first = 0;
+    state.sew.field.clear();
+    if (!is_shared_value(static_cast<material::Item>(state.sew.item))) {
+      state.sew.item = static_cast<int>(material::Item::fixing);
+    }
+  });
+}
+
+/// The rows as buttons, one that adds a row, and the switch to slots and values.
+float rows(Page& page, const Area& area, bool is_low) {
+  const CurveStage& curve = page.state.curve;
   const FixingsView& view = curve.fixings;
   ButtonFlow flow{area, area.left, area.top};
+  const auto switched = [&](const std::string& id, const std::string& words, bool is_on) {
+    return flow_button(page, flow, id, words, {is_on ? ButtonKind::chosen : ButtonKind::plain});
+  };
   for (std::size_t i = 0; i < view.rows.size(); ++i) {
     const auto at = static_cast<int>(i);
-    const bool is_chosen = at == view.chosen && !curve.shows_warmth;
-    const ButtonLook look{is_chosen ? ButtonKind::chosen : ButtonKind::plain};
-    if (!flow_button(page, flow, "fixings." + std::to_string(i + 1), view.rows[i], look)) continue;
-    page.later([&curve, at] {
-      curve.fixing_row = at;
-      curve.shows_warmth = false;
-      curve.first = 0;
-      curve.turn = -1;
-    });
+    const bool is_on = at == view.chosen && curve.fixing_part == FixingPart::row;
+    if (switched("fixings." + std::to_string(i + 1), view.rows[i], is_on)) {
+      show_part(page, FixingPart::row, at);
+    }
   }
   if (flow_button(page, flow, "fixings.add", "Add a row",
                   {ButtonKind::plain, page.bench.is_look_only()})) {
     curve_act(page, with_fixing_row(page.bench.now(), curve.view.bay));
-    page.later([&curve, row = static_cast<int>(view.rows.size())] {
-      curve.fixing_row = row;
-      curve.shows_warmth = false;
-      curve.turn = -1;
-    });
+    show_part(page, FixingPart::row, static_cast<int>(view.rows.size()));
   }
-  const ButtonLook warmth{curve.shows_warmth ? ButtonKind::chosen : ButtonKind::plain};
-  if (flow_button(page, flow, "fixings.warmth", "Screw and warmth", warmth)) {
-    page.later([&state = page.state] {
-      state.curve.shows_warmth = !state.curve.shows_warmth;
-      state.sew.first = 0;
-      state.sew.field.clear();
-    });
+  const bool are_slots = curve.fixing_part == FixingPart::slots;
+  if (is_low && view.chosen >= 0 && switched("fixings.slots", "Slots", are_slots)) {
+    show_part(page, FixingPart::slots, view.chosen);
+  }
+  const bool are_values = curve.fixing_part == FixingPart::values;
+  if (switched("fixings.values", "Screw and warmth", are_values)) {
+    show_part(page, FixingPart::values, view.chosen);
   }
   return flow.y + button_height() + 10;
 }
@@ -142,15 +156,15 @@ void fixing_line(Page& page, const Area& row, const std::array<std::string, 5>& 
   brush.line({row.left, row.bottom}, {row.right, row.bottom}, is_head ? kInk : kPale, 1);
 }
 
-/// Every fixing of the row with its slot.
-void slots(Page& page, const Area& area) {
+/// How many fixings come of the row, and every one with its slot.
+void slots(Page& page, const Area& area, bool with_list) {
   const FixingsView& view = page.state.curve.fixings;
   const Brush& brush = page.brush;
   const float high = brush.pitch(Role::text) + 6;
   const float base = area.top + brush.rise(Role::text) + 6;
   const float wide = brush.words({area.left, base}, view.said, {Role::text, true, kInk});
   page.hand.note("fixings.said", {area.left, base - 16, area.left + wide, base + 5}, view.said);
-  if (view.lines.empty()) return;
+  if (view.lines.empty() || !with_list) return;
   const Area head = area_at(area.left, base + 4, area.width(), high);
   fixing_line(page, head, {"", "from the datum", "moves", "slot", "screw today"}, true);
   const Area list = {area.left, head.bottom, area.right, area.bottom};
@@ -169,16 +183,16 @@ void slots(Page& page, const Area& area) {
 }
 
 /// Values that all rows share, as on the slip "Materials".
-void warmth(Page& page, Area area) {
+void values(Page& page, Area area) {
   ButtonFlow flow{area, area.left, area.top};
   for (int i = 0; i < material::kItems; ++i) {
     const auto item = static_cast<material::Item>(i);
-    const std::string_view key = material::item_key(item);
-    if (key != "fixing" && key != "hanging" && key != "facing") continue;
+    if (!is_shared_value(item)) continue;
     const bool is_chosen = page.state.sew.item == i;
     const std::string words = with_capital(std::string(material::item_words(item)));
     const ButtonLook look{is_chosen ? ButtonKind::chosen : ButtonKind::plain};
-    if (!flow_button(page, flow, "material." + std::string(key), words, look)) continue;
+    if (!flow_button(page, flow, "material." + std::string(material::item_key(item)), words, look))
+      continue;
     page.later([&sew = page.state.sew, i] {
       sew.item = i;
       sew.first = 0;
@@ -192,14 +206,18 @@ void warmth(Page& page, Area area) {
 }  // namespace
 
 void fixings_slip(Page& page, const Area& area) {
+  const CurveStage& curve = page.state.curve;
+  const bool is_low = area.height() < 420;
   Area rest = area;
-  rest.top = rows(page, rest);
-  if (page.state.curve.shows_warmth) return warmth(page, rest);
-  if (page.state.curve.fixings.chosen >= 0) {
+  rest.top = rows(page, rest, is_low);
+  if (curve.fixing_part == FixingPart::values) return values(page, rest);
+  const bool has_row = curve.fixings.chosen >= 0;
+  const bool shows_row = has_row && !(is_low && curve.fixing_part == FixingPart::slots);
+  if (shows_row) {
     rest.top = switches(page, rest);
     rest.top = boxes(page, rest);
   }
-  slots(page, rest);
+  slots(page, rest, !(is_low && shows_row));
 }
 
 }  // namespace pouncemark::web

@@ -15,6 +15,10 @@ namespace pouncemark::web {
 /// The slip that lies over the stage Curve.
 enum class CurveSlip : std::uint8_t { none, bays, stations, force, fixings };
 
+/// What the slip "Fixings" shows: a row and its slots, of a low slip one of these, or the values
+/// that all rows share.
+enum class FixingPart : std::uint8_t { row, slots, values };
+
 /// The stage Curve as the page remembers it. Nothing of the job.
 struct CurveStage {
   int bay = 0;
@@ -38,7 +42,7 @@ struct CurveStage {
   StationsView stations;
   ForceView force;
   int fixing_row = 0;
-  bool shows_warmth = false;  ///< of the slip "Fixings": the values that all rows share
+  FixingPart fixing_part = FixingPart::row;
   FixingsView fixings;
   std::string sentence;  ///< why the last thing asked for was not done
 };
