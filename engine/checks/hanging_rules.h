@@ -26,6 +26,10 @@ std::optional<Finding> hanging_temperature(std::int64_t planned_mc, std::int64_t
 std::optional<Finding> many_hands(std::int64_t force_mn, std::int64_t each_mn, std::int64_t hands,
                                   bool is_assumed);
 
+/// Caution 38, note: a chord no longer than half of the job's longest; `push_mn` is what bending
+/// the short bay takes. One micrometre more passes.
+std::optional<Finding> short_bay(Um chord_um, Um longest_um, std::int64_t push_mn);
+
 /// Caution 42, warn: a rise over a fifth of the chord, where the small-bend formula reads high.
 std::optional<Finding> deep_curve(Um chord_um, Um rise_um, const frame::MiddlePush& push);
 

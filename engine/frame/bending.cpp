@@ -73,19 +73,24 @@ std::optional<Um> elastic_radius_um(const Ply& ply, double yield_mpa) {
 
 std::optional<MiddlePush> middle_push(const Strip& strip, Um chord_um, Um rise_um) {
   if (chord_um <= 0 || rise_um < 0) return std::nullopt;
-  const double chord = from_um(chord_um);
-  const auto shape = pushed_in_middle(from_um(rise_um) / chord);
+  const auto shape = pushed_in_middle(from_um(rise_um) / from_um(chord_um));
   if (!shape) return std::nullopt;
+  return middle_push(strip, *shape, chord_um, rise_um);
+}
+
+std::optional<MiddlePush> middle_push(const Strip& strip, const PushedInMiddle& shape, Um chord_um,
+                                      Um rise_um) {
+  const double chord = from_um(chord_um);
   const double unit = strip.stiffness * from_um(strip.width_um) / (chord * chord);
-  const auto small = to_mn(unit * shape->small);
-  const auto exact = to_mn(unit * shape->load);
+  const auto small = to_mn(unit * shape.small);
+  const auto exact = to_mn(unit * shape.load);
   if (!small || !exact) return std::nullopt;
   MiddlePush push;
   push.small_bend_mn = *small;
   push.exact_mn = *exact;
   push.is_beyond_small = 20 * rise_um > chord_um;
-  push.along_um = to_um(chord * shape->along);
-  if (rise_um > 0) push.tightest_um = to_um(chord / shape->bend);
+  push.along_um = to_um(chord * shape.along);
+  if (rise_um > 0) push.tightest_um = to_um(chord / shape.bend);
   return push;
 }
 

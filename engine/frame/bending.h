@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "engine/frame/elastica.h"
 #include "engine/geometry/units.h"
 
 /// How stiff sheets are and what it takes to bend them: for the force by bay in `figures`, and for
@@ -60,6 +61,11 @@ struct MiddlePush {
 
 /// Nothing for a chord that is not positive, a negative rise or one over five chords.
 std::optional<MiddlePush> middle_push(const Strip& strip, Um chord_um, Um rise_um);
+
+/// The same of a shape that is known (pushed_in_middle of rise ÷ chord): for several strips that
+/// are pushed to one shape. `chord_um` > 0, `rise_um` >= 0.
+std::optional<MiddlePush> middle_push(const Strip& strip, const PushedInMiddle& shape, Um chord_um,
+                                      Um rise_um);
 
 /// The push in the middle that bends a sheet to this radius under it, 4 M / c: at one radius half
 /// the chord needs twice the push. Nothing for a chord or radius that is not positive.

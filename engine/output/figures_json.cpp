@@ -148,6 +148,29 @@ json row_json(const solve::Row& row) {
   return entry;
 }
 
+json push_json(const solve::MiddlePush& push) {
+  return {{"small_n", mm(push.small_mn)}, {"exact_n", mm(push.exact_mn)}};
+}
+
+/// Thousandths of a newton are written like those of a millimetre.
+json force_json(const solve::BayForce& force) {
+  json entry = {{"push_n", mm(force.shown_mn)},
+                {"push_is_exact", force.is_beyond_small},
+                {"slipping", push_json(force.slipping)},
+                {"locked", push_json(force.locked)},
+                {"people", force.people},
+                {"rank", force.rank}};
+  json& plies = entry["plies"] = json::array();
+  for (const solve::BayPly& ply : force.plies) {
+    json one = push_json(ply.push);
+    one["item"] = material::item_key(ply.item);
+    one["count"] = ply.count;
+    one["thickness_mm"] = mm(ply.thickness_um);
+    plies.push_back(std::move(one));
+  }
+  return entry;
+}
+
 /// Thousandths of a degree or a percent are written like those of a millimetre.
 json bay_json(const solve::BayResult& bay) {
   json entry = {{"code", bay.code},
@@ -170,6 +193,7 @@ json bay_json(const solve::BayResult& bay) {
   entry["room_mm"] = mm(bay.room_um);
   entry["stay_bent_limit_mm"] = mm(bay.limit_um);
   if (!bay.is_flat()) entry["spare_percent"] = mm(bay.spare);
+  if (bay.force) entry["force"] = force_json(*bay.force);
   return entry;
 }
 

@@ -2,8 +2,9 @@
 #include <utility>
 
 #include "engine/checks/bay_rules.h"
+#include "engine/checks/hanging_rules.h"
 #include "engine/frame/arc.h"
-#include "engine/solve/arm.h"
+#include "engine/solve/bay_force.h"
 #include "engine/solve/bays.h"
 #include "engine/solve/findings.h"
 
@@ -67,15 +68,43 @@ void check_measures(const job::Bay& bay, const BayResult& result, Saying* saying
 }
 
 void check_bent(const job::Job& job, const Piece& piece, const BayResult& result, Saying* saying) {
-  const Rolled rolled = rolled_of(job, piece);
   if (!result.is_flat()) {
-    saying->say(checks::bay_too_tight(
-        result.radius_um, result.radius_out_by,
-        {rolled.sheet_um, rolled.times.thousandths, rolled.times.is_assumed(), result.limit_um}));
+    const std::vector<BentSheet> sheets = sheets_of(job, piece);
+    const BentSheet& tightest = tightest_of(sheets);
+    saying->say(checks::bay_too_tight(result.radius_um, result.radius_out_by,
+                                      {tightest.thickness_um, tightest.times.thousandths,
+                                       tightest.times.is_assumed(), result.limit_um}));
   }
   const checks::Hung hung{saying->piece_words(), piece.width_um, piece.likely_um};
   saying->say(checks::bay_short(result.along_um, hung));
   saying->say(checks::chord_for_curve(result.along_um - result.extra_um, result.along_um, hung));
+}
+
+/// Hands, deep curves and short bays; `longest` is the longest chord of the bays with a force.
+void check_force(const job::Job& job, const BayResult& result, const BayForce* longest,
+                 Saying* saying) {
+  if (!result.force) return;
+  const BayForce& force = *result.force;
+  const auto each = job::value_of(job.materials, material::Field::hanging_push);
+  const auto hands = job::value_of(job.materials, material::Field::hanging_people);
+  saying->say(checks::many_hands(force.shown_mn, each.thousandths, hands.thousandths / 1'000,
+                                 each.is_assumed()));
+  frame::MiddlePush push;
+  push.small_bend_mn = force.slipping.small_mn;
+  push.exact_mn = force.slipping.exact_mn;
+  saying->say(checks::deep_curve(force.chord_um, force.rise_um, push));
+  saying->say(checks::short_bay(force.chord_um, longest->chord_um, force.shown_mn));
+}
+
+/// The force of the bay with the longest chord; nullptr where no bay has a force.
+const BayForce* longest_of(const std::vector<BayResult>& bays) {
+  const BayForce* longest = nullptr;
+  for (const BayResult& bay : bays) {
+    if (bay.force && (longest == nullptr || bay.force->chord_um > longest->chord_um)) {
+      longest = &*bay.force;
+    }
+  }
+  return longest;
 }
 
 void check_cloth(const job::Panel& panel, const BayResult& result, Saying* saying) {
@@ -117,6 +146,7 @@ void check_rows(const job::Job& job, const Results& results, const BayResult& re
 }  // namespace
 
 void check_bay_curves(const job::Job& job, const Results& results, Findings* findings) {
+  const BayForce* longest = longest_of(results.bays);
   for (std::size_t i = 0; i < results.bays.size(); ++i) {
     const BayResult& result = results.bays[i];
     Saying saying(results, result, findings);
@@ -124,6 +154,7 @@ void check_bay_curves(const job::Job& job, const Results& results, Findings* fin
     if (result.piece < 0) continue;
     const Piece& piece = results.pieces[static_cast<std::size_t>(result.piece)];
     check_bent(job, piece, result, &saying);
+    check_force(job, result, longest, &saying);
     if (piece.kind != PieceKind::panel) continue;
     check_cloth(job.panels[static_cast<std::size_t>(piece.entry)], result, &saying);
     check_rows(job, results, result, &saying);

@@ -7,7 +7,7 @@
 #include "engine/frame/arc.h"
 #include "engine/frame/slip.h"
 #include "engine/frame/wave.h"
-#include "engine/solve/arm.h"
+#include "engine/solve/bay_force.h"
 
 namespace pouncemark::solve {
 namespace {
@@ -61,10 +61,15 @@ void add_slip(const job::Job& job, const job::Bay& bay, const Curve& curve, BayR
   }
 }
 
-void add_piece(const job::Job& job, const Piece& piece, BayResult* result) {
-  const Rolled rolled = rolled_of(job, piece);
-  result->limit_um = rolled.radius_um();
+void add_piece(const job::Job& job, const job::Bay& bay, const Results& results,
+               BayResult* result) {
+  const Piece& piece = results.pieces[static_cast<std::size_t>(result->piece)];
+  const std::vector<BentSheet> sheets = sheets_of(job, piece);
+  const BentSheet& tightest = tightest_of(sheets);
+  result->limit_um = tightest.limit_um();
+  result->limit_of = tightest.item;
   result->room_um = result->along_um - piece.width_um;
+  result->force = force_of(job, bay, results, *result);
   if (result->is_flat()) return;
   const double times =
       static_cast<double>(result->radius_um) / static_cast<double>(result->limit_um);
@@ -109,8 +114,9 @@ std::vector<BayResult> bays_of(const job::Job& job, const Results& results) {
     const auto found = pieces.find(bay.holds);
     if (bay.stands_empty || found == pieces.end()) continue;
     result.piece = found->second;
-    add_piece(job, results.pieces[static_cast<std::size_t>(found->second)], &result);
+    add_piece(job, bay, results, &result);
   }
+  rank_by_force(&bays);
   return bays;
 }
 

@@ -32,7 +32,13 @@ enum class BayFigure {
   limit,  ///< needs a piece, as spare and room do
   spare,
   room,
+  push,  ///< needs a force, as people and locked do
+  people,
+  locked,
 };
 Sum bay_sum(const job::Job& job, const Results& results, int bay, BayFigure figure);
+
+/// The push for one kind of sheet alone, `ply` an index into BayForce::plies.
+Sum ply_sum(const job::Job& job, const Results& results, int bay, int ply);
 
 }  // namespace pouncemark::solve

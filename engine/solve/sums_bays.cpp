@@ -2,7 +2,7 @@
 #include <utility>
 
 #include "engine/base/number_text.h"
-#include "engine/solve/arm.h"
+#include "engine/solve/bay_force.h"
 #include "engine/solve/bays.h"
 #include "engine/solve/sum_words.h"
 
@@ -162,14 +162,17 @@ Sum bulge_sum(const Asked& asked) {
 
 Sum limit_sum(const Asked& asked) {
   const Piece& piece = asked.results.pieces[static_cast<std::size_t>(asked.result.piece)];
-  const Rolled rolled = rolled_of(asked.job, piece);
+  const std::vector<BentSheet> sheets = sheets_of(asked.job, piece);
+  const BentSheet& tightest = tightest_of(sheets);
   Sum sum;
-  sum.rule = "stay-bent limit: so many times the thickness of the stiffest ply";
+  sum.rule = "stay-bent limit: so many times the thickness of the " +
+             std::string(material::item_words(tightest.item)) +
+             (sheets.size() > 1 ? ", the stiffer ply" : "");
   sum.figure = mm_text(asked.result.limit_um, 1);
-  sum.rests_on_assumed = rolled.times.is_assumed();
-  sum.source = rolled.times.source.empty() ? kEnteredSource : rolled.times.source;
-  sum.numbers = {equals(plain_mm(rolled.sheet_um) + " × " +
-                            told(exact_mm_text(rolled.times.thousandths), sum.rests_on_assumed),
+  sum.rests_on_assumed = tightest.times.is_assumed();
+  sum.source = tightest.times.source.empty() ? kEnteredSource : tightest.times.source;
+  sum.numbers = {equals(plain_mm(tightest.thickness_um) + " × " +
+                            told(exact_mm_text(tightest.times.thousandths), sum.rests_on_assumed),
                         sum.figure)};
   return sum;
 }
@@ -200,6 +203,7 @@ Sum bay_sum(const job::Job& job, const Results& results, int bay, BayFigure figu
   constexpr Sum (*kSums[])(const Asked&) = {radius_sum, turn_sum,  along_sum, extra_sum,
                                             creep_sum,  stop_sum,  ease_sum,  bulge_sum,
                                             limit_sum,  spare_sum, room_sum};
+  if (figure >= BayFigure::push) return force_sum(job, results, bay, figure);
   const auto at = static_cast<std::size_t>(bay);
   return kSums[static_cast<std::size_t>(figure)]({job, job.bays[at], results.bays[at], results});
 }

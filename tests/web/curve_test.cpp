@@ -1,9 +1,9 @@
 #include "web/model/curve.h"
+#include "engine/base/number_text.h"
 
 #include "tests/support/jobs.h"
 #include "tests/support/sum_reading.h"
 #include "web/model/curve_edits.h"
-#include "web/model/curve_push.h"
 
 #include <doctest/doctest.h>
 
@@ -144,17 +144,13 @@ TEST_CASE("every figure of a bay has a sum that is true and ends in it, and a so
   CHECK(ran > 100);
 }
 
-TEST_CASE("a push is the small-bend formula's up to a twentieth of the chord, then the exact one") {
-  const auto shallow = bay_push(solved(hung(50, "hollow")), 0);
-  const auto deep = bay_push(solved(hung(51, "hollow")), 0);
-  REQUIRE(shallow);
-  REQUIRE(deep);
-  CHECK(shallow->shown_mn == shallow->push.small_bend_mn);
-  CHECK(deep->shown_mn == deep->push.exact_mn);
-  CHECK(deep->push.exact_mn < deep->push.small_bend_mn);
-  CHECK(shallow->people == 1);
-  CHECK(!bay_push(solved(hung(0, "hollow")), 0));
-  CHECK(figure_of(curve_lines(solved(hung(51, "hollow")), nullptr, 0), "people") != "none");
+TEST_CASE("the push shown is that of the results, and a flat bay has none") {
+  const Solved now = solved(hung(51, "hollow"));
+  const auto lines = curve_lines(now, nullptr, 0);
+  REQUIRE(now.results.bays[0].force);
+  CHECK(figure_of(lines, "push") == mm_text(now.results.bays[0].force->slipping.exact_mn, 1));
+  CHECK(figure_of(lines, "people") == "1");
+  CHECK(!has(curve_lines(solved(hung(0, "hollow")), nullptr, 0), "people"));
 }
 
 TEST_CASE("bays are ranked by their radius and by their force") {

@@ -8,7 +8,6 @@
 #include "engine/base/number_text.h"
 #include "engine/frame/arc.h"
 #include "engine/solve/bays.h"
-#include "web/model/curve_push.h"
 
 namespace pouncemark::web {
 namespace {
@@ -174,7 +173,7 @@ std::vector<RankedBay> ranked_bays(const Solved& now, bool by_force) {
   std::vector<Rank> ranks;
   for (std::size_t i = 0; i < now.results.bays.size(); ++i) {
     const solve::BayResult& result = now.results.bays[i];
-    const auto push = bay_push(now, static_cast<int>(i));
+    const auto& push = result.force;
     Rank rank;
     rank.bay.bay = static_cast<int>(i);
     rank.bay.code = result.code;

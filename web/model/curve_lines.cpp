@@ -2,7 +2,6 @@
 
 #include "engine/solve/bays.h"
 #include "web/model/curve.h"
-#include "web/model/curve_push.h"
 
 namespace pouncemark::web {
 namespace {
@@ -24,22 +23,25 @@ void add(Lines& lines, const char* id, const char* label, solve::Sum sum, const 
 
 /// What it takes to bend the piece, or why it is not said.
 void add_push(const Solved& now, int bay, Lines& lines) {
-  const auto push = bay_push(now, bay);
   const solve::BayResult& result = now.results.bays[static_cast<std::size_t>(bay)];
-  if (push) {
+  const auto sum = [&](BayFigure figure) {
+    return solve::bay_sum(now.job, now.results, bay, figure);
+  };
+  if (result.force) {
     add(lines, "push",
-        push->push.is_beyond_small ? "Push in the middle, exact" : "Push in the middle, small bend",
-        push_sum(now, bay), "N");
-    add(lines, "people", "People at 70 N each", people_sum(now, bay));
+        result.force->is_beyond_small ? "Push in the middle, exact"
+                                      : "Push in the middle, small bend",
+        sum(BayFigure::push), "N");
+    add(lines, "people", "People pushing", sum(BayFigure::people));
     return;
   }
-  if (result.is_flat() || result.is_by_stations) return;
-  solve::Sum sum;
-  sum.figure = "not known";
-  sum.rule = "worked out once the stiffness of the sheet is entered";
-  sum.numbers = {"stiffness: not known"};
-  sum.source = "Materials, on the stage Sew";
-  add(lines, "push", "Push in the middle", std::move(sum));
+  if (result.is_flat()) return;
+  solve::Sum sum_of;
+  sum_of.figure = "not known";
+  sum_of.rule = "worked out once the stiffness of the sheet is entered";
+  sum_of.numbers = {"stiffness: not known"};
+  sum_of.source = "Materials, on the stage Sew";
+  add(lines, "push", "Push in the middle", std::move(sum_of));
 }
 
 Lines lines_of(const Solved& now, int bay) {
