@@ -10,6 +10,7 @@ enum class Guide {
   test_page,
   full_face,
   tick_list,
+  drilling_strip,
   seam_card,
   panel_card,
   trial_card,
@@ -17,15 +18,16 @@ enum class Guide {
 };
 
 /// What each is called on the command line, in the order of Guide.
-inline constexpr std::array<std::string_view, 7> kGuideWords = {
-    "test-page", "full-face", "tick-list", "seam-card", "panel-card", "trial-card", "machine-card"};
+inline constexpr std::array<std::string_view, 8> kGuideWords = {
+    "test-page", "full-face",  "tick-list",  "drilling-strip",
+    "seam-card", "panel-card", "trial-card", "machine-card"};
 
 /// Cards are read, not measured: no correction is applied to them, and bars refuse none.
 constexpr bool is_card(Guide guide) { return guide >= Guide::seam_card; }
 
 /// Guides of the whole job are one file, whatever its pieces.
 constexpr bool is_of_whole_job(Guide guide) {
-  return guide == Guide::test_page || guide > Guide::panel_card;
+  return guide == Guide::test_page || guide == Guide::drilling_strip || guide > Guide::panel_card;
 }
 
 /// Cards to fill in take a whole A4, the others half of one.

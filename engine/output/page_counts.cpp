@@ -8,6 +8,7 @@
 #include "engine/plan/seam_card.h"
 #include "engine/plan/trial_card.h"
 #include "engine/sheets/card_cut.h"
+#include "engine/sheets/drilling_strips.h"
 #include "engine/sheets/full_face.h"
 #include "engine/sheets/row_groups.h"
 #include "engine/sheets/tick_list.h"
@@ -122,6 +123,13 @@ Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& 
       few_enough_points(results, results.pieces[static_cast<std::size_t>(piece)]);
   if (!few) return few.problem();
   return sheets::tick_list_pages(job, results, piece, *paper);
+}
+
+StripPages drilling_strip_pages(const job::Job& job, const solve::Results& results,
+                                const sheets::Paper& paper, const sheets::PrintCheck& check) {
+  const plan::DrillingStrips strips = plan::drilling_strips(job, results);
+  return {static_cast<std::int64_t>(strips.strips.size()),
+          sheets::DrillingStrips(strips, "", paper, check, "").pages()};
 }
 
 Result<CardPages> card_pages(const solve::Results& results, Guide guide, int piece,

@@ -58,6 +58,15 @@ SharedLists tick_list_rows(const solve::Results& results, const solve::Piece& pi
 Result<std::int64_t> tick_list_pages(const job::Job& job, const solve::Results& results, int piece,
                                      const std::string& paper);
 
+/// The strips to drill by, and the sheets they take on a paper for a printer whose bars measured
+/// so.
+struct StripPages {
+  std::int64_t strips = 0;
+  std::int64_t pages = 0;
+};
+StripPages drilling_strip_pages(const job::Job& job, const solve::Results& results,
+                                const sheets::Paper& paper, const sheets::PrintCheck& check);
+
 /// The cards of one kind, of one piece or of the whole job, and the pages they take on a paper.
 /// Problems: paper_unknown, paper_too_small.
 struct CardPages {

@@ -8,6 +8,7 @@
 #include "engine/job/job_json.h"
 #include "engine/output/file_names.h"
 #include "engine/output/page_counts.h"
+#include "engine/sheets/drilling_strips.h"
 #include "engine/sheets/full_face.h"
 #include "engine/sheets/job_cards.h"
 #include "engine/sheets/piece_cards.h"
@@ -23,6 +24,11 @@ constexpr std::int64_t kMostPages = 2'000;
 Problem too_many_pages(const std::string& name, std::int64_t pages) {
   return {ProblemCode::paper_too_many_pages, name, counted(pages, "page", "pages"),
           "at most " + count_text(kMostPages)};
+}
+
+writers::Correction correction_of(const sheets::PrintCheck& check) {
+  return {check.nominal.across_um, check.measured.across_um, check.nominal.along_um,
+          check.measured.along_um};
 }
 
 /// Indices of the pages that are printed.
@@ -81,8 +87,7 @@ Result<PrintRun::Waiting> PrintRun::full_face(const Order& order, int piece) con
       order,
       words_[static_cast<std::size_t>(piece)] + "_full-face_" + order.paper.name + "_front.pdf",
       name + ", full-face guide, front");
-  file.options.correction = {order.check.nominal.across_um, order.check.measured.across_um,
-                             order.check.nominal.along_um, order.check.measured.along_um};
+  file.options.correction = correction_of(order.check);
   std::vector<std::int64_t> printed = printed_pages(pages);
   file.pages = static_cast<std::int64_t>(printed.size());
   file.page = [this, order, piece, pages, printed = std::move(printed)](std::int64_t index) {
@@ -91,6 +96,18 @@ Result<PrintRun::Waiting> PrintRun::full_face(const Order& order, int piece) con
     return sheets::full_face_page(
         set, sheets::window_of(set.cut, printed[static_cast<std::size_t>(index)]));
   };
+  return file;
+}
+
+/// True to size, and corrected as a full-face guide is. Without a fixing there is no file.
+PrintRun::Waiting PrintRun::drilling_strips(const Order& order) const {
+  const auto strips = std::make_shared<const sheets::DrillingStrips>(
+      plan::drilling_strips(job_, results_), job_.name, order.paper, order.check, order.checksum);
+  Waiting file = waiting_file(order, "drilling-strips_" + order.paper.name + "_front.pdf",
+                              "drilling strips, front");
+  file.options.correction = correction_of(order.check);
+  file.pages = strips->pages();
+  file.page = [strips](std::int64_t index) { return strips->page(index); };
   return file;
 }
 
@@ -153,6 +170,7 @@ Result<PrintRun::Waiting> PrintRun::waiting(const Order& order, Guide guide, int
   if (is_card(guide)) return cards(order, guide, piece);
   if (guide == Guide::test_page) return test_page(order);
   if (guide == Guide::tick_list) return tick_list(order, piece);
+  if (guide == Guide::drilling_strip) return drilling_strips(order);
   return full_face(order, piece);
 }
 

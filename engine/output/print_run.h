@@ -50,6 +50,7 @@ class PrintRun {
   Waiting test_page(const Order& order) const;
   Result<Waiting> full_face(const Order& order, int piece) const;
   Result<Waiting> tick_list(const Order& order, int piece) const;
+  Waiting drilling_strips(const Order& order) const;
   sheets::CardSet card_set(Guide guide, int piece, const sheets::CardCut& cut,
                            const std::string& checksum) const;
   Result<Waiting> cards(const Order& order, Guide guide, int piece) const;

@@ -54,12 +54,14 @@ TEST_CASE("each guide has its word") {
   CHECK(read_command(with_word(3, "test-page"))->print.guide == output::Guide::test_page);
   CHECK(read_command(with_word(3, "full-face"))->print.guide == output::Guide::full_face);
   CHECK(read_command(with_word(3, "tick-list"))->print.guide == output::Guide::tick_list);
+  CHECK(read_command(with_word(3, "drilling-strip"))->print.guide == output::Guide::drilling_strip);
   CHECK(read_command(with_word(3, "seam-card"))->print.guide == output::Guide::seam_card);
   CHECK(read_command(with_word(3, "panel-card"))->print.guide == output::Guide::panel_card);
   CHECK(read_command(with_word(3, "trial-card"))->print.guide == output::Guide::trial_card);
   CHECK(read_command(with_word(3, "machine-card"))->print.guide == output::Guide::machine_card);
   CHECK(read_command(with_word(3, "tick_list")).problem().needed ==
-        "test-page, full-face, tick-list, seam-card, panel-card, trial-card or machine-card");
+        "test-page, full-face, tick-list, drilling-strip, seam-card, panel-card, trial-card or "
+        "machine-card");
 }
 
 TEST_CASE(

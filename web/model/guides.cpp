@@ -1,5 +1,6 @@
 #include "web/model/guides.h"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <map>
@@ -70,6 +71,9 @@ constexpr std::array<GuideText, output::kGuideWords.size()> kTexts = {
      {},
      {"tick_list", "", "", "as many as its figures and words fill",
       "Figures for tape and pen. Nothing on it is true to size."},
+     {"drilling_strip", "Drilling strips", "to drill through",
+      "lengths of each strip side by side, as many a sheet as fit",
+      "The edges of what hangs, true to size, every hole and slot at its place."},
      {"seam_card", "Seam cards, ", "for the machine",
       "a card for each stitch row, as many a sheet as fit",
       "A card for each row, for the machine. Cut along the dashed lines."},
@@ -112,6 +116,24 @@ void add_cards(const Solved& solved, const PaperChoice& choice, GuideKind kind, 
       line.under = counted(pages->cards, "kind of row", "kinds of row") + " to try";
     }
   }
+  lines->push_back(std::move(line));
+}
+
+/// Only where there is a strip. Bars that are refused correct nothing: the sheets are counted.
+void add_strips(const Solved& solved, const PaperChoice& choice, Lines* lines) {
+  const sheets::Bars measured = printer_is_refused(choice) ? sheets::Bars{} : choice.measured;
+  const auto check = sheets::print_check(choice.paper, measured);
+  if (!check) return;
+  const auto pages = output::drilling_strip_pages(solved.job, solved.results, choice.paper, *check);
+  if (pages.strips == 0) return;
+  const GuideText& text = text_of(GuideKind::drilling_strip);
+  GuideLine line;
+  line.kind = GuideKind::drilling_strip;
+  line.key = text.key;
+  line.title = text.title;
+  line.short_under = text.short_under;
+  line.under = "FRONT, " + counted(pages.strips, "edge", "edges");
+  line.sheets = pages.pages;
   lines->push_back(std::move(line));
 }
 
@@ -169,6 +191,7 @@ Lines guide_lines(const Solved& solved, const PaperChoice& choice) {
     add_cards(solved, choice, GuideKind::seam_card, piece, &lines);
     add_cards(solved, choice, GuideKind::panel_card, piece, &lines);
   }
+  add_strips(solved, choice, &lines);
   add_cards(solved, choice, GuideKind::trial_card, -1, &lines);
   add_cards(solved, choice, GuideKind::machine_card, -1, &lines);
   for (GuideLine& line : lines) {
@@ -196,10 +219,14 @@ std::int64_t ticked_sheets(const Lines& lines, const GuideTicks& ticks, GuideKin
 }
 
 std::int64_t ticked_sheets(const Lines& lines, const GuideTicks& ticks) {
-  return ticked_sheets(lines, ticks, GuideKind::test_page) +
-         ticked_sheets(lines, ticks, GuideKind::full_face) +
-         ticked_sheets(lines, ticks, GuideKind::tick_list) +
-         ticked_sheets(lines, ticks, GuideKind::seam_card);
+  std::int64_t sheets = 0;
+  for (const GuideLine& line : lines) sheets += is_ticked(ticks, line) ? line.sheets : 0;
+  return sheets;
+}
+
+bool has_strips(const Lines& lines) {
+  return std::any_of(lines.begin(), lines.end(),
+                     [](const GuideLine& line) { return line.kind == GuideKind::drilling_strip; });
 }
 
 std::int64_t ticked_left_out(const Lines& lines, const GuideTicks& ticks) {
@@ -213,12 +240,15 @@ std::int64_t ticked_left_out(const Lines& lines, const GuideTicks& ticks) {
 solve::Sum sheets_sum(const Lines& lines, const GuideTicks& ticks) {
   solve::Sum sum;
   std::string words;
-  for (const GuideKind kind :
-       {GuideKind::test_page, GuideKind::full_face, GuideKind::tick_list, GuideKind::seam_card}) {
+  for (const GuideKind kind : {GuideKind::test_page, GuideKind::full_face, GuideKind::tick_list,
+                               GuideKind::drilling_strip, GuideKind::seam_card}) {
+    if (kind == GuideKind::drilling_strip && !has_strips(lines)) continue;
     words += (words.empty() ? "" : " + ") + count_text(ticked_sheets(lines, ticks, kind));
   }
   sum.figure = count_text(ticked_sheets(lines, ticks));
-  sum.rule = "page 0, full-face guides, tick lists and cards that are ticked";
+  sum.rule = has_strips(lines)
+                 ? "page 0, full-face guides, tick lists, strips and cards that are ticked"
+                 : "page 0, full-face guides, tick lists and cards that are ticked";
   sum.numbers = {words + " = " + sum.figure};
   sum.source = "the list of guides";
   return sum;

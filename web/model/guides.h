@@ -51,6 +51,8 @@ void tick(GuideTicks& ticks, const GuideLine& line, bool on);
 std::int64_t ticked_sheets(const std::vector<GuideLine>& lines, const GuideTicks& ticks,
                            GuideKind kind);
 std::int64_t ticked_sheets(const std::vector<GuideLine>& lines, const GuideTicks& ticks);
+/// True where there are drilling strips to choose.
+bool has_strips(const std::vector<GuideLine>& lines);
 /// Pages left out of the ticked full-face guides.
 std::int64_t ticked_left_out(const std::vector<GuideLine>& lines, const GuideTicks& ticks);
 

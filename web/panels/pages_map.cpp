@@ -211,9 +211,9 @@ float map_heading(Page& page, const Area& area, const GuideLine& line) {
   std::string in_short = line.title;
   if (line.piece >= 0) {
     in_short = piece_title(pieces[static_cast<std::size_t>(line.piece)], false);
-    words = in_short + (line.kind == GuideKind::full_face   ? ", pages to tape"
-                        : line.kind == GuideKind::seam_card ? ", seam cards"
-                                                            : ", tick list");
+    std::string what = line.title.substr(0, line.title.find(','));
+    what[0] = static_cast<char>(what[0] - 'A' + 'a');
+    words = in_short + ", " + (line.kind == GuideKind::full_face ? "pages to tape" : what);
   }
   const float top = column_heading(page, area, words, in_short);
   return front_and_count(page, {area.left, top, area.right, area.bottom}, line);

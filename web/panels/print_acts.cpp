@@ -95,6 +95,7 @@ void work_out_prints(const Bench& bench, PageState& state) {
   figures.all_sum = sheets_sum(figures.lines, stage.ticks);
   figures.full_face_sum = sheets_sum(figures.lines, stage.ticks, GuideKind::full_face);
   figures.tick_list_sum = sheets_sum(figures.lines, stage.ticks, GuideKind::tick_list);
+  figures.strip_sum = sheets_sum(figures.lines, stage.ticks, GuideKind::drilling_strip);
   figures.card_sum = sheets_sum(figures.lines, stage.ticks, GuideKind::seam_card);
   figures.guide_sum = guide_sum(bench.now(), state.paper, line);
 }

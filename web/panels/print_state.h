@@ -24,6 +24,7 @@ struct PrintFigures {
   solve::Sum all_sum;
   solve::Sum full_face_sum;
   solve::Sum tick_list_sum;
+  solve::Sum strip_sum;
   solve::Sum card_sum;
   solve::Sum guide_sum;  ///< of the guide that is looked at
 };

@@ -62,10 +62,11 @@ float count_line(Page& page, const Area& area, float y, const CountLine& line) {
 
 const solve::Sum* open_sum(const PrintStage& stage) {
   const PrintFigures& figures = stage.figures;
-  const std::array<std::pair<const char*, const solve::Sum*>, 5> sums = {
+  const std::array<std::pair<const char*, const solve::Sum*>, 6> sums = {
       {{"count.all", &figures.all_sum},
        {"count.full_face", &figures.full_face_sum},
        {"count.tick_list", &figures.tick_list_sum},
+       {"count.strips", &figures.strip_sum},
        {"count.cards", &figures.card_sum},
        {"count.guide", &figures.guide_sum}}};
   for (const auto& [id, sum] : sums) {
@@ -152,6 +153,10 @@ float count_lines(Page& page, const Area& area, float y) {
   }
   y = count_line(page, area, y, {"count.full_face", "full-face", less, full_face});
   y = count_line(page, area, y, {"count.tick_list", "tick lists", "", of(GuideKind::tick_list)});
+  if (has_strips(figures.lines)) {
+    y = count_line(page, area, y,
+                   {"count.strips", "drilling strips", "", of(GuideKind::drilling_strip)});
+  }
   y = count_line(page, area, y, {"count.cards", "cards", "", of(GuideKind::seam_card)});
   page.brush.line({area.left, y}, {area.right, y}, kPale, 1);
   return y + 14;
