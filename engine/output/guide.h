@@ -15,12 +15,13 @@ enum class Guide {
   panel_card,
   trial_card,
   machine_card,
+  hanging_card,
 };
 
 /// What each is called on the command line, in the order of Guide.
-inline constexpr std::array<std::string_view, 8> kGuideWords = {
-    "test-page", "full-face",  "tick-list",  "drilling-strip",
-    "seam-card", "panel-card", "trial-card", "machine-card"};
+inline constexpr std::array<std::string_view, 9> kGuideWords = {
+    "test-page",  "full-face",  "tick-list",    "drilling-strip", "seam-card",
+    "panel-card", "trial-card", "machine-card", "hanging-card"};
 
 /// Cards are read, not measured: no correction is applied to them, and bars refuse none.
 constexpr bool is_card(Guide guide) { return guide >= Guide::seam_card; }

@@ -45,6 +45,7 @@ std::string pages_words(const sheets::Cut& cut) {
 }
 
 std::int64_t card_count(const solve::Results& results, Guide guide, int piece) {
+  if (guide == Guide::hanging_card) return static_cast<std::int64_t>(results.bays.size());
   if (is_of_whole_job(guide)) {
     const auto kinds = static_cast<std::int64_t>(plan::trial_card_kinds(results).size());
     return guide == Guide::trial_card ? kinds : std::min<std::int64_t>(kinds, 1);

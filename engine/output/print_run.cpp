@@ -137,7 +137,7 @@ Result<PrintRun::Waiting> PrintRun::cards(const Order& order, Guide guide, int p
       sheets::card_cut(order.paper, is_page ? sheets::kPageCard : sheets::kSeamCard);
   if (!cut) return cut.problem();
   std::string words(kGuideWords[static_cast<std::size_t>(guide)]);
-  if (guide == Guide::seam_card) words += "s";
+  if (guide == Guide::seam_card || guide == Guide::hanging_card) words += "s";
   std::string name = words + "_" + order.paper.name + ".pdf";
   words.replace(words.find('-'), 1, " ");
   if (!is_of_whole_job(guide)) {
@@ -160,6 +160,7 @@ sheets::CardSet PrintRun::card_set(Guide guide, int piece, const sheets::CardCut
                                    const std::string& checksum) const {
   if (guide == Guide::trial_card) return sheets::trial_cards(job_, results_, cut, checksum);
   if (guide == Guide::machine_card) return sheets::machine_cards(job_, results_, cut, checksum);
+  if (guide == Guide::hanging_card) return sheets::hanging_cards(job_, results_, cut, checksum);
   if (guide == Guide::panel_card) {
     return sheets::panel_cards(job_, results_, piece, cut, checksum);
   }

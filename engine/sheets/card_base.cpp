@@ -20,6 +20,7 @@ constexpr Um kFigureUm = 13'500;
 
 /// The small words of a cell: two lines, or one that takes both where it is long.
 void add_beside(const plan::CardCell& cell, drawing::Spot at, Um wide, Drawing* picture) {
+  if (wide < 2 * kCardSmallUm) return;  // A figure that long leaves none.
   std::vector<std::string> lines = {cell.over, cell.beside};
   if (cell.over.empty()) {
     lines = wrapped_at_most(2, cell.beside, kCardLeastUm, wide);

@@ -13,4 +13,8 @@ namespace pouncemark::sheets {
 CardSet panel_cards(const job::Job& job, const solve::Results& results, int piece,
                     const CardCut& cut, const std::string& checksum);
 
+/// A card for each bay, in the job's order. Job and results outlive it.
+CardSet hanging_cards(const job::Job& job, const solve::Results& results, const CardCut& cut,
+                      const std::string& checksum);
+
 }  // namespace pouncemark::sheets

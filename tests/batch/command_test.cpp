@@ -59,9 +59,10 @@ TEST_CASE("each guide has its word") {
   CHECK(read_command(with_word(3, "panel-card"))->print.guide == output::Guide::panel_card);
   CHECK(read_command(with_word(3, "trial-card"))->print.guide == output::Guide::trial_card);
   CHECK(read_command(with_word(3, "machine-card"))->print.guide == output::Guide::machine_card);
+  CHECK(read_command(with_word(3, "hanging-card"))->print.guide == output::Guide::hanging_card);
   CHECK(read_command(with_word(3, "tick_list")).problem().needed ==
-        "test-page, full-face, tick-list, drilling-strip, seam-card, panel-card, trial-card or "
-        "machine-card");
+        "test-page, full-face, tick-list, drilling-strip, seam-card, panel-card, trial-card, "
+        "machine-card or hanging-card");
 }
 
 TEST_CASE(

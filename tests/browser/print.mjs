@@ -257,7 +257,8 @@ await checks.withBench({before: keepBlobs}, async (bench) => {
   await check('the guides to choose: page 0, each of each piece, the job\'s cards, with their pages',
     async () => {
     const all = ['test_page', 'full_face.1', 'tick_list.1', 'seam_card.1', 'full_face.P1',
-      'tick_list.P1', 'seam_card.P1', 'panel_card.P1', 'trial_card', 'machine_card'];
+      'tick_list.P1', 'seam_card.P1', 'panel_card.P1', 'trial_card', 'machine_card',
+      'hanging_card'];
     for (const key of all) assert.ok(await lineOf(bench, key), key);
     await showLine(bench, 'test_page');
     assert.deepEqual(all.map((key) => `guide.${key}`).slice(0, (await linesOf(bench)).length),
@@ -273,14 +274,14 @@ await checks.withBench({before: keepBlobs}, async (bench) => {
     assert.match(await lineOf(bench, 'tick_list.1'), /26 rows share 1 list/);
     assert.equal(await says(bench, 'sheets'), '41 sheets of A4');
     await bench.press('guides.all');
-    assert.equal(await says(bench, 'sheets'), '63 sheets of A4');
+    assert.equal(await says(bench, 'sheets'), '64 sheets of A4');
     await bench.press('guides.none');
     assert.equal(await says(bench, 'sheets'), '0 sheets of A4');
   });
   await check('every count shows its sum', async () => {
     await bench.press('guides.all');
     for (const [place, sum] of [['count.full_face', '16 + 24 = 40'], ['count.tick_list', '2 × 1 = 2'],
-      ['count.cards', '2 × 1 + 2 + 3 + 13 = 20'],
+      ['count.cards', '3 × 1 + 2 + 3 + 13 = 21'],
       ['count.guide', '(1 + 3) × (1 + 5) = 24']]) {
       await bench.press(place);
       assert.ok((await says(bench, 'print.sum')).includes(sum), await says(bench, 'print.sum'));
@@ -420,11 +421,12 @@ await checks.withBench({before: keepBlobs}, async (bench) => {
       for (const [key, guide, name, pages, words] of [
         ['panel_card.P1', 'panel-card', 'panel-1_panel-card', 1, /FACE DOWN/],
         ['trial_card', 'trial-card', 'trial-card', 3, /JOINING ROWS/],
+        ['hanging_card', 'hanging-card', 'hanging-cards', 1, /NEVER LIFT/],
         ['machine_card', 'machine-card', 'machine-card', 1, /tension top/]]) {
         const file = await printed(bench, key);
         assert.equal(path.basename(file), `marsh-lights_${name}_A4.pdf`);
         assert.equal(pagesOf(file), pages);
-        assert.deepEqual(pageBoxes(file), [words.test('FACE DOWN') ? '297.0 x 210.0' : '210.0 x 297.0']);
+        assert.deepEqual(pageBoxes(file), [/trial|machine/.test(key) ? '210.0 x 297.0' : '297.0 x 210.0']);
         assert.ok(readFileSync(file).equals(byTheProgram('marsh-lights', guide, '--paper', 'A4')
           .get(path.basename(file))));
         assert.match(read('pdftotext', '-layout', file, '-'), words);

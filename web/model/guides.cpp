@@ -83,7 +83,10 @@ constexpr std::array<GuideText, output::kGuideWords.size()> kTexts = {
      {"trial_card", "Trial card", "to try the seam", "a card for each kind of row that is sewn",
       "What to sew on the coupon and what to write down, a page for each kind of row."},
      {"machine_card", "Machine card", "to set it up", "one card for the machine",
-      "How the machine is set up, and what lies right of its needle."}}};
+      "How the machine is set up, and what lies right of its needle."},
+     {"hanging_card", "Hanging cards", "for the tower",
+      "a card for each bay, as many a sheet as fit",
+      "For each bay its push, people, weight and order of fixing. Cut along the dashed lines."}}};
 
 const GuideText& text_of(GuideKind kind) { return kTexts[static_cast<std::size_t>(kind)]; }
 
@@ -109,7 +112,7 @@ void add_cards(const Solved& solved, const PaperChoice& choice, GuideKind kind, 
   line.under = line.short_under;
   if (pages) {
     line.sheets = pages->pages;
-    if (kind == GuideKind::seam_card) {
+    if (kind == GuideKind::seam_card || kind == GuideKind::hanging_card) {
       line.short_under = counted(pages->cards, "card", "cards");
       line.under = line.short_under + " on " + counted(pages->pages, "sheet", "sheets");
     } else if (kind == GuideKind::trial_card) {
@@ -194,6 +197,7 @@ Lines guide_lines(const Solved& solved, const PaperChoice& choice) {
   add_strips(solved, choice, &lines);
   add_cards(solved, choice, GuideKind::trial_card, -1, &lines);
   add_cards(solved, choice, GuideKind::machine_card, -1, &lines);
+  add_cards(solved, choice, GuideKind::hanging_card, -1, &lines);
   for (GuideLine& line : lines) {
     if (line.kind == GuideKind::full_face) line.is_ticked_first = all <= kMostTickedFirst;
   }
