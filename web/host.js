@@ -3,8 +3,8 @@
 // object `Pm` and is called through its pm_... functions; web/host/host.h says what each is for.
 
 import {listenForFiles, pageFiles} from './beside.js';
-import {Pm, bench, element, encoder, moments, pretendSize, takeSize, watchSize, withBytes, wordsAt}
-  from './frames.js';
+import {Pm, bench, element, encoder, isOpen, moments, pretendSize, takeSize, watchSize, withBytes,
+  withWords, wordsAt} from './frames.js';
 import {listenToHands} from './hands.js';
 import './printer.js';
 import {foundRecord} from './store.js';
@@ -13,6 +13,7 @@ import {foundRecord} from './store.js';
 
 const SLOW_START_MS = 4000;
 const LATEST_RECORD_MS = 3000;
+const TRIES_AFTER_MS = [0, 1000, 4000];
 const NOT_LAID_OUT = 'The bench could not be laid out. Load the page again; if it stays so, try ' +
   'another browser.';
 const HAS_STOPPED = 'The bench has stopped: a mistake of the program, not yours. Save the job, ' +
@@ -128,6 +129,27 @@ async function fetchAll(imports) {
   const [made] = await Promise.all([program, ...waits]);
   return made;
 }
+
+const wanted = new Set(); // files asked for after the start
+
+/** Fetches a file that the start did without; when it has come, the program looks for it again. */
+Pm.wantPageFile = async (name) => {
+  if (wanted.has(name)) return;
+  wanted.add(name);
+  for (const ms of TRIES_AFTER_MS) {
+    await new Promise((wake) => { setTimeout(wake, ms); });
+    await fetchPageFile(name, false);
+    if (pageFiles.has(name)) break;
+  }
+  if (!isOpen()) return;
+  if (pageFiles.has(name)) Module._pm_page_file_came();
+  else {
+    withWords(`${name} did not come, so some letters of a name stand as ? in the picture. Load the ` +
+      'page again when the network is back; the job itself keeps them.',
+      (address) => Module._pm_file_refused(address));
+  }
+  Pm.request();
+};
 
 let record; // what this browser has kept: undefined until it answers, null when nothing
 foundRecord.then((found) => { record = found; });

@@ -433,6 +433,41 @@ await checks.withBench({before: (page) => page.route('**/demo-jobs/*', missing)}
   });
 });
 
+const isFetched = (bench, name) => bench.page.evaluate((file) =>
+  performance.getEntriesByType('resource').some((one) => one.name.endsWith(file)), name);
+
+/** Opens the small job under another name. */
+async function openNamed(bench, name) {
+  if (await bench.job() === '') await bench.press(DOOR);
+  const text = (await bench.job()).replace(/"(Marsh Lights|Café × 2)"/, `"${name}"`);
+  await bench.drop([{name: 'named.json', text}]);
+  await until(async () => (await bench.job()).includes(`"${name}"`), 'the file');
+}
+
+await checks.withBench({}, async (bench) => {
+  await check('the wide face is fetched once a name has a sign the main face lacks', async () => {
+    await openNamed(bench, 'Café × 2');
+    await bench.rest();
+    assert.equal(await isFetched(bench, 'faces/wide.ttf'), false);
+    await openNamed(bench, 'Łódź');
+    await until(() => isFetched(bench, 'faces/wide.ttf'), 'the wide face');
+    await bench.rest();
+    assert.equal(await bench.line('failed.sentence'), null);
+    assert.deepEqual(await bench.violations(), []);
+  });
+});
+
+await checks.withBench({before: (page) => page.route('**/wide.ttf', missing)}, async (bench) => {
+  await check('a wide face that does not come is said, and the job is open', async () => {
+    await openNamed(bench, 'Łódź');
+    await until(() => bench.line('failed.sentence'), 'the sentence');
+    assert.match(await bench.line('failed.sentence'),
+      /^faces\/wide\.ttf did not come, so some letters .*Your open job is untouched\.$/);
+    await bench.press('failed.away');
+    assert.match(await bench.job(), /"Łódź"/);
+  });
+});
+
 await checks.withBench({before: (page) => page.route('**/bench.wasm', async (route) => {
   await pause(6000);
   await route.continue();

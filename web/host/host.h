@@ -29,9 +29,13 @@ void choose_file();
 /// Offers `bytes` as a download under `name`.
 void save_file(std::string_view name, std::string_view kind, std::string_view bytes);
 
-/// The bytes of a file of the page folder fetched before the start ("faces/main-regular.ttf",
-/// "demo-jobs/marsh-lights.json"); empty when it is not among them.
+/// The bytes of a file of the page folder that is here ("faces/main-regular.ttf",
+/// "demo-jobs/marsh-lights.json"); empty when it is not.
 std::string page_file(std::string_view name);
+
+/// Fetches a file of the page folder that the start does without. Once it is here the faces are
+/// built anew; when it does not come, that is said. Asking again does nothing.
+void want_page_file(std::string_view name);
 
 /// While set, the browser asks before the page is left: the open job has changes that are kept
 /// nowhere.

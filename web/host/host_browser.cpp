@@ -22,6 +22,8 @@ EM_JS(int, pm_js_page_file_size, (const char* name, int name_size),
       { return Pm.pageFileSize(UTF8ToString(name, name_size)); });
 EM_JS(void, pm_js_page_file_copy, (const char* name, int name_size, char* to),
       { HEAPU8.set(Pm.pageFile(UTF8ToString(name, name_size)), to); });
+EM_JS(void, pm_js_page_file_want, (const char* name, int name_size),
+      { Pm.wantPageFile(UTF8ToString(name, name_size)); });
 EM_JS(void, pm_js_unsaved, (int unsaved), { Pm.isUnsaved = !!unsaved; });
 EM_JS(int, pm_js_preference, (const char* name, int name_size, char* to, int room),
       { return stringToUTF8(Pm.preference(UTF8ToString(name, name_size)), to, room); });
@@ -150,6 +152,8 @@ std::string page_file(std::string_view name) {
   if (size > 0) pm_js_page_file_copy(name.data(), size_of(name), bytes.data());
   return bytes;
 }
+
+void want_page_file(std::string_view name) { pm_js_page_file_want(name.data(), size_of(name)); }
 
 void warn_before_leaving(bool has_unsaved_changes) { pm_js_unsaved(has_unsaved_changes ? 1 : 0); }
 
@@ -296,6 +300,8 @@ EMSCRIPTEN_KEEPALIVE void pm_place_focused(const char* id) {
   shell_host::Guest* guest = shell_host::the_host().guest;
   if (guest != nullptr) guest->place_focused(id);
 }
+
+EMSCRIPTEN_KEEPALIVE void pm_page_file_came() { pouncemark::web::forget_faces(); }
 
 EMSCRIPTEN_KEEPALIVE void pm_picture_restored() {
   shell_host::Host& host = shell_host::the_host();

@@ -197,6 +197,17 @@ void build_once(Faces& all) {
   atlas.Build();
 }
 
+/// True when a text holds a sign that the main face lacks.
+bool needs_wide(const Faces& all) {
+  const ImFont* main = pair_of(all, Role::text, false).main;
+  for (int range = 0; range + 1 < all.used_ranges.Size; range += 2) {
+    for (unsigned sign = all.used_ranges[range]; sign <= all.used_ranges[range + 1]; ++sign) {
+      if (main->FindGlyphNoFallback(static_cast<ImWchar>(sign)) == nullptr) return true;
+    }
+  }
+  return false;
+}
+
 }  // namespace
 
 void set_text(float ratio, TextSize size) {
@@ -230,6 +241,8 @@ void build_faces_if_needed() {
     all.built_ratio *= 0.7F;
     build_once(all);
   }
+  // The start does without the wide face: few jobs have a name that needs it.
+  if (all.files[kWide].empty() && needs_wide(all)) host::want_page_file(kFiles[kWide]);
   if (!has_texture) return;
   ImGui_ImplOpenGL3_DestroyFontsTexture();
   ImGui_ImplOpenGL3_CreateFontsTexture();
