@@ -114,8 +114,9 @@ void add_labels(const View& view, std::vector<Stretch>* taken, Drawing* picture)
     add_words(view, base + 500, plan::paper_text(hole.at_um), kFigureUm, Weight::bold, picture);
     add_words(view, base - 4'400,
               hole.is_tight ? "TIGHT " + short_mm_text(view.strip().screw_um, 1)
-              : hole.slot_um > view.strip().screw_um ? "slot " + short_mm_text(hole.slot_um, 1)
-                                                     : "hole " + short_mm_text(hole.slot_um, 1),
+              : hole.slot_um > view.strip().screw_um
+                  ? "slot " + short_mm_text(hole.slot_um, 1)
+                  : "hole " + short_mm_text(view.strip().screw_um, 1),
               kSmallUm, hole.is_tight ? Weight::bold : Weight::regular, picture);
     const Um reach = view.strip().deepest_um + kCentreReachUm;
     drawing::add_line(*picture, view.at(hole.at_um, hole.in_um), view.at(middle, reach), kThin);
