@@ -3,6 +3,7 @@
 #include "engine/base/insist.h"
 #include "engine/job/job_json.h"
 #include "engine/output/output.h"
+#include "engine/solve/alike.h"
 #include "engine/solve/seam_choice.h"
 #include "engine/solve/sewing.h"
 
@@ -235,7 +236,7 @@ std::string figures_json(const job::Job& job, const solve::Results& results) {
 
 std::string check_lines(const solve::Results& results) {
   std::string lines;
-  for (const solve::Finding& finding : results.findings) {
+  for (const solve::Finding& finding : solve::alike_as_one(results)) {
     lines += std::string(severity_word(finding.severity)) + ": " + finding.place + ": " +
              finding.sentence;
     if (!finding.change.empty()) lines += " " + finding.change;

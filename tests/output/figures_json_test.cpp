@@ -130,7 +130,7 @@ TEST_CASE("a name in any letters comes through the figures as it is") {
 TEST_CASE("findings are written as lines: how grave, where, what and what to do") {
   const std::string lines = check_lines(solve::solve(demo_job("harbour-ledger")));
   CHECK(lines.find("stop: section 2, all 16 laps: 9.0 short: ") == 0);
-  CHECK(lines.find("warn: section 1, all 12 laps: ") != std::string::npos);
+  CHECK(lines.find("warn: section 1, all 12 laps; section 2, all 16 laps; ") != std::string::npos);
   CHECK(lines.find("note: the whole job: 23,220 staple holes") != std::string::npos);
   CHECK(lines.find(" [2 × 11,610 = 23,220]\n") != std::string::npos);
   CHECK(lines.back() == '\n');
