@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
 
 #include "engine/checks/finding.h"
 #include "engine/frame/bending.h"
@@ -32,5 +33,32 @@ std::optional<Finding> short_bay(Um chord_um, Um longest_um, std::int64_t push_m
 
 /// Caution 42, warn: a rise over a fifth of the chord, where the small-bend formula reads high.
 std::optional<Finding> deep_curve(Um chord_um, Um rise_um, const frame::MiddlePush& push);
+
+/// Warn: fixings asked for along an edge that the piece does not have.
+Finding no_such_edge(const std::string& edge, const std::string& piece);
+
+/// Warn: a bay whose fixings all stand in slots: nothing holds the sheet in its place.
+Finding none_is_tight();
+
+/// A limit or a place that fixings are held against.
+struct FixingNeed {
+  Um screw_um = 0;
+  Um washer_um = 0;
+  bool is_assumed = false;  ///< no one entered the place or the measure
+};
+
+/// Warn: a hole whose middle is nearer to an edge of sheet than two screws across (assumed limit);
+/// `near_um` from the middle, or of a slot from its rounded end. Exactly at the limit passes.
+std::optional<Finding> fixing_near_edge(Um near_um, const FixingNeed& need);
+
+/// Warn: a washer that lies on a row of stitches `near_um` from the middle of its screw.
+std::optional<Finding> washer_on_row(Um near_um, const FixingNeed& need);
+
+/// Stop, or warn where the cloth's place was entered by no one: a screw `in_um` in from an edge
+/// whose cloth begins `cloth_um` in, or after it has crept out. Touching passes.
+std::optional<Finding> screw_in_cloth(Um in_um, Um cloth_um, const FixingNeed& need);
+
+/// Warn: two slots with less than a screw's width of sheet between their ends.
+std::optional<Finding> slots_meet(Um between_um, const FixingNeed& need);
 
 }  // namespace pouncemark::checks

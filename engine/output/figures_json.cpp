@@ -172,6 +172,48 @@ json force_json(const solve::BayForce& force) {
   return entry;
 }
 
+json fixings_json(const solve::BayFixings& row) {
+  json entry = {{"edge", row.edge}, {"spacing_mm", mm(row.run.spacing_um())}};
+  entry["tight"] = row.tight < 0 ? json() : json(row.tight + 1);
+  json& list = entry["fixings"] = json::array();
+  for (const solve::BayFixing& fixing : row.fixings) {
+    json one = {{"station_mm", mm(fixing.station_um)},
+                {"x_mm", mm(fixing.x_um)},
+                {"y_mm", mm(fixing.y_um)}};
+    if (!fixing.is_tight) {
+      one["from_tight_mm"] = mm(fixing.from_tight_um);
+      one["move_mm"] = mm(fixing.move_um);
+      if (fixing.damp_um > 0) one["damp_mm"] = mm(fixing.damp_um);
+      one["slot_mm"] = mm(fixing.slot_um);
+      one["slot_shown_mm"] = mm(fixing.slot_shown_um);
+      one["screw_today_mm"] = mm(fixing.screw_today_um);
+    }
+    list.push_back(std::move(one));
+  }
+  return entry;
+}
+
+/// Milligrams are written as grams.
+json loads_json(const solve::BayLoads& loads) {
+  json entry = {{"mass_g", mm(loads.mass_mg)},
+                {"weight_n", mm(loads.weight_mn)},
+                {"is_whole", loads.is_whole},
+                {"sewn_g", mm(loads.sewn_mg)},
+                {"corner_n", mm(loads.corner_mn)},
+                {"corner_least_n", mm(loads.corner_least_mn)},
+                {"corner_most_n", mm(loads.corner_most_mn)}};
+  for (const solve::BayWeight& part : loads.parts) {
+    json& one = entry["parts_g"][std::string(material::item_key(part.item))];
+    if (part.is_known) one = mm(part.mass_mg);
+  }
+  if (loads.stitches > 0) {
+    entry["stitches"] = loads.stitches;
+    entry["per_stitch_n"] = mm(loads.per_stitch_mn);
+  }
+  if (loads.fixing_row >= 0) entry["fixings_n"] = mm_list(loads.fixings_mn);
+  return entry;
+}
+
 /// Thousandths of a degree or a percent are written like those of a millimetre.
 json bay_json(const solve::BayResult& bay) {
   json entry = {{"code", bay.code},
@@ -195,6 +237,10 @@ json bay_json(const solve::BayResult& bay) {
   entry["stay_bent_limit_mm"] = mm(bay.limit_um);
   if (!bay.is_flat()) entry["spare_percent"] = mm(bay.spare);
   if (bay.force) entry["force"] = force_json(*bay.force);
+  if (bay.loads) entry["loads"] = loads_json(*bay.loads);
+  if (bay.fixings.empty()) return entry;
+  json& rows = entry["fixings"] = json::array();
+  for (const solve::BayFixings& row : bay.fixings) rows.push_back(fixings_json(row));
   return entry;
 }
 

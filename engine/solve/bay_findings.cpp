@@ -31,6 +31,7 @@ class Saying {
 
   /// "section 2".
   const std::string& piece_words() const { return words_; }
+  const std::string& place() const { return place_; }
 
  private:
   int piece_ = -1;
@@ -155,6 +156,7 @@ void check_bay_curves(const job::Job& job, const Results& results, Findings* fin
     const Piece& piece = results.pieces[static_cast<std::size_t>(result.piece)];
     check_bent(job, piece, result, &saying);
     check_force(job, result, longest, &saying);
+    check_fixings(job, results, static_cast<int>(i), saying.place(), findings);
     if (piece.kind != PieceKind::panel) continue;
     check_cloth(job.panels[static_cast<std::size_t>(piece.entry)], result, &saying);
     check_rows(job, results, result, &saying);

@@ -72,7 +72,9 @@ struct BayFixings {
 /// What one part of the work weighs.
 struct BayWeight {
   material::Item item = material::Item::leaf;
-  std::string words;  ///< "backing", "cloth"
+  std::string words;          ///< "backing", "cloth"
+  std::int64_t area_mm2 = 0;  ///< of all of it, whole
+  Um thickness_um = 0;        ///< of sheet; of a textile 0
   std::int64_t mass_mg = 0;
   bool is_known = true;  ///< false: nobody entered what a square metre of it weighs
 };
@@ -83,6 +85,8 @@ struct BayLoads {
   bool is_whole = true;  ///< false: something that is there has no known weight and is left out
   std::int64_t mass_mg = 0;
   std::int64_t weight_mn = 0;
+  std::int64_t sewn_mg = 0;  ///< without a facing, which no stitch holds
+  std::int64_t sewn_mn = 0;
   int row = -1;  ///< index into Results::rows: the stitch row it hangs by; -1: none across its top
   std::int64_t stitches = 0;
   std::int64_t per_stitch_mn = 0;    ///< an equal share

@@ -7,7 +7,9 @@
 #include "engine/frame/arc.h"
 #include "engine/frame/slip.h"
 #include "engine/frame/wave.h"
+#include "engine/solve/bay_fixings.h"
 #include "engine/solve/bay_force.h"
+#include "engine/solve/bay_loads.h"
 
 namespace pouncemark::solve {
 namespace {
@@ -70,6 +72,8 @@ void add_piece(const job::Job& job, const job::Bay& bay, const Results& results,
   result->limit_of = tightest.item;
   result->room_um = result->along_um - piece.width_um;
   result->force = force_of(job, bay, results, *result);
+  result->fixings = lay_fixings(job, bay, results, *result).rows;
+  result->loads = loads_of(job, results, *result);
   if (result->is_flat()) return;
   const double times =
       static_cast<double>(result->radius_um) / static_cast<double>(result->limit_um);

@@ -35,10 +35,29 @@ enum class BayFigure {
   push,  ///< needs a force, as people and locked do
   people,
   locked,
+  mass,  ///< grams; needs loads, as weight, per_stitch (a row along the top too) and corner do
+  weight,
+  per_stitch,
+  corner,
 };
 Sum bay_sum(const job::Job& job, const Results& results, int bay, BayFigure figure);
 
 /// The push for one kind of sheet alone, `ply` an index into BayForce::plies.
 Sum ply_sum(const job::Job& job, const Results& results, int bay, int ply);
+
+/// Indices of a bay, into BayResult::fixings and into BayFixings::fixings.
+struct FixingPlace {
+  int bay = 0;
+  int row = 0;
+  int fixing = 0;
+};
+enum class FixingFigure {
+  move,
+  slot,
+  screw_today,
+  load,  ///< needs the row that the bay's loads name
+};
+Sum fixing_sum(const job::Job& job, const Results& results, const FixingPlace& place,
+               FixingFigure figure);
 
 }  // namespace pouncemark::solve

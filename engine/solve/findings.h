@@ -71,6 +71,10 @@ void check_materials(const job::Job& job, const Results& results, Findings* find
 /// Curves of the bays, and the pieces and rows that are bent over them.
 void check_bay_curves(const job::Job& job, const Results& results, Findings* findings);
 
+/// Fixings of one bay; `place` is the bay's.
+void check_fixings(const job::Job& job, const Results& results, int bay, std::string place,
+                   Findings* findings);
+
 /// Codes that are missing, unknown or used twice anywhere in the job.
 void check_codes(const job::Job& job, const Results& results, Findings* findings);
 

@@ -15,27 +15,6 @@ using material::Item;
 
 constexpr layout::PlySet kOne = 1;
 
-/// Where the cloth of a sleeve ends: from its left and its right edge, and from BOTTOM and TOP.
-struct ClothEnds {
-  Um left_um = 0;
-  Um right_um = 0;
-  Um end_um = 0;
-};
-
-ClothEnds cloth_ends(const job::Section& section) {
-  const job::ClothPlace place = section.cloth.value_or(job::ClothPlace());
-  ClothEnds ends;
-  ends.left_um = ends.right_um = place.in_from_edge_um.value_or(material::kAssumedSleeveClothInUm);
-  ends.end_um = place.in_from_end_um.value_or(material::kAssumedSleeveClothInUm);
-  // The cloth of a round sleeve lies in its tube: the flange is sheet alone.
-  if (section.make == job::Make::round && !place.in_from_edge_um) {
-    const bool is_left = section.sewn_side.value_or(job::Side::right) == job::Side::left;
-    Um& at_flange = is_left ? ends.left_um : ends.right_um;
-    at_flange = std::max(at_flange, section.flange_um.value_or(0));
-  }
-  return ends;
-}
-
 void add_assumed_places(const job::Section& section, Plies* plies) {
   const job::ClothPlace place = section.cloth.value_or(job::ClothPlace());
   const std::string in = plain_mm(material::kAssumedSleeveClothInUm) + " assumed in from the ";
@@ -65,6 +44,20 @@ void add_sleeve(const job::Job& job, const job::Section& section, const Piece& p
 }
 
 }  // namespace
+
+ClothEnds cloth_ends(const job::Section& section) {
+  const job::ClothPlace place = section.cloth.value_or(job::ClothPlace());
+  ClothEnds ends;
+  ends.left_um = ends.right_um = place.in_from_edge_um.value_or(material::kAssumedSleeveClothInUm);
+  ends.end_um = place.in_from_end_um.value_or(material::kAssumedSleeveClothInUm);
+  // The cloth of a round sleeve lies in its tube: the flange is sheet alone.
+  if (section.make == job::Make::round && !place.in_from_edge_um) {
+    const bool is_left = section.sewn_side.value_or(job::Side::right) == job::Side::left;
+    Um& at_flange = is_left ? ends.left_um : ends.right_um;
+    at_flange = std::max(at_flange, section.flange_um.value_or(0));
+  }
+  return ends;
+}
 
 PlyKind sheet_ply(std::string name, Item item, Um thickness_um) {
   PlyKind kind;

@@ -43,6 +43,24 @@ void add_sheet(const job::Job& job, PlyKind kind, const std::vector<Segment>& ed
 /// The edges of a rectangle, anticlockwise; none where it is empty.
 std::vector<Segment> rectangle(Vec2 low, Vec2 high);
 
+/// Where the cloth of a sleeve ends: from its left and its right edge, and from BOTTOM and TOP.
+struct ClothEnds {
+  Um left_um = 0;
+  Um right_um = 0;
+  Um end_um = 0;
+};
+ClothEnds cloth_ends(const job::Section& section);
+
+/// Where the cloth of a panel lies, as entered or assumed.
+struct PanelCloth {
+  Um sewn_um = 0;  ///< in from the sewn edges
+  Um fly_um = 0;   ///< in from the fly side, when flat
+  Um hem_um = 0;
+  bool has_interlining = false;
+  Um interlining_um = 0;  ///< in from the sewn edges
+};
+PanelCloth panel_cloth(const job::Job& job, const job::Panel& panel);
+
 /// A sleeve alone, as its side rows are sewn; both sleeves of a lap, and those beyond that reach
 /// into it; a panel.
 Plies plies_of_sleeve(const job::Job& job, const job::Section& section, const Piece& piece,

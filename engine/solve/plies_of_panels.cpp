@@ -77,6 +77,14 @@ Places places_of(const job::Job& job, const job::Panel& panel, Plies* plies) {
 
 }  // namespace
 
+PanelCloth panel_cloth(const job::Job& job, const job::Panel& panel) {
+  const job::ClothPlace place = panel.cloth.value_or(job::ClothPlace());
+  Plies unused;
+  const Places places = places_of(job, panel, &unused);
+  return {places.cloth.sewn_um, places.cloth.fly_um, places.hem_um, has_interlining(job, place),
+          places.interlining.sewn_um};
+}
+
 Plies plies_of_panel(const job::Job& job, const job::Panel& panel, const Piece& piece) {
   Plies plies;
   const Places places = places_of(job, panel, &plies);

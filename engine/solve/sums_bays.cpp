@@ -3,6 +3,7 @@
 
 #include "engine/base/number_text.h"
 #include "engine/solve/bay_force.h"
+#include "engine/solve/bay_loads.h"
 #include "engine/solve/bays.h"
 #include "engine/solve/sum_words.h"
 
@@ -203,6 +204,7 @@ Sum bay_sum(const job::Job& job, const Results& results, int bay, BayFigure figu
   constexpr Sum (*kSums[])(const Asked&) = {radius_sum, turn_sum,  along_sum, extra_sum,
                                             creep_sum,  stop_sum,  ease_sum,  bulge_sum,
                                             limit_sum,  spare_sum, room_sum};
+  if (figure >= BayFigure::mass) return load_sum(job, results, bay, figure);
   if (figure >= BayFigure::push) return force_sum(job, results, bay, figure);
   const auto at = static_cast<std::size_t>(bay);
   return kSums[static_cast<std::size_t>(figure)]({job, job.bays[at], results.bays[at], results});

@@ -11,8 +11,11 @@ JOB = ("format", "version", "name", "spacing_from", "needle_size", "thread_tex",
 SECTION = ("code", "make", "fold_radius_mm", "flange_mm", "sewn_side", "length_mm", "lap_mm",
            "leaf_mm", "widths_mm", "count", "lies_over", "missing", "side_seams",
            "width_tolerance_mm", "lap_tolerance_mm", "side_rows", "lap_rows", "changes")
-PANEL = ("code", "backing_mm", "hinge_side", "outline", "backing_thickness_mm", "panel_in_mm",
-         "spacing_mm", "stitch_mm", "stack_mm", "rows_on", "corners", "corner_clear_mm")
+PANEL = ("code", "backing_mm", "hinge_side", "outline", "backing_thickness_mm",
+         "facing_thickness_mm", "panel_in_mm", "spacing_mm", "stitch_mm", "stack_mm", "rows_on",
+         "corners", "corner_clear_mm")
+MATERIALS = ("leaf", "backing", "facing", "sleeve_cloth", "panel_cloth", "interlining", "film",
+             "adhesive", "thread", "needle", "staple", "machine", "bobbin", "fixing", "hanging")
 ASSUMED = {"side_seams": "separate", "corners": "share_hole", "missing": []}
 
 
@@ -27,6 +30,8 @@ def as_saved(job):
     for kind, order in (("sections", SECTION), ("panels", PANEL)):
         if kind in saved:
             saved[kind] = [_in_order(entry, order) for entry in saved[kind]]
+    if "materials" in saved:
+        saved["materials"] = _in_order(saved["materials"], MATERIALS)
     return saved
 
 

@@ -8,7 +8,8 @@ Stop      The first place where the slip comes to a half millimetre, either way,
           micrometres not after it.
 Bulge     Half a sine over the length along the curve, longer by the creep; its length by the
           trapezium rule, which has no error to speak of over a whole period.
-Limit     Thickness of leaf or backing by the times it may stay bent (PETG 150).
+Limit     Thickness of leaf, backing or facing by the times it may stay bent (PETG 150), the
+          largest of them.
 
 Radius and length along are whole micrometres in all that is worked out from them by ratio.
 """
@@ -16,11 +17,14 @@ Radius and length along are whole micrometres in all that is worked out from the
 import math
 from fractions import Fraction
 
+from job_hanging import fixings_of, force_of, loads_of
 from rows import um
+from sleeves import blank_of
 
 SLIP_LIMIT_UM = 500
 READING_MM = 1
-STAY_BENT_TIMES = 150
+STAY_BENT_TIMES = {"petg": 150, "polyester_film": 150, "polycarbonate": 180, "acrylic": 330,
+                   "rigid_pvc": 150}
 
 
 def nearest(value):
@@ -154,10 +158,34 @@ def held_by(job, bay, pieces):
 
 
 def limit_um(job, piece, entry):
-    item, key = (("backing", "backing_thickness_mm") if piece.kind == "panel" else
-                 ("leaf", "leaf_mm"))
-    times = job.get("materials", {}).get(item, {}).get("stay_bent_times", STAY_BENT_TIMES)
-    return math.ceil(um(entry[key]) * Fraction(times))
+    items = ([("backing", "backing_thickness_mm", "petg"),
+              ("facing", "facing_thickness_mm", "polycarbonate")] if piece.kind == "panel" else
+             [("leaf", "leaf_mm", "petg")])
+    limits = []
+    for item, key, first in items:
+        entered = job.get("materials", {}).get(item, {})
+        times = entered.get("stay_bent_times", STAY_BENT_TIMES[entered.get("sheet", first)])
+        if key in entry:
+            limits.append(math.ceil(um(entry[key]) * Fraction(times)))
+    return max(limits)
+
+
+def _hanging(job, bay, piece, entry, curve, length, absent):
+    """Push, fixings and loads; those of panels written out edge by edge are not looked at."""
+    said = {}
+    if curve.radius is None:
+        said["force"] = absent
+    elif not _stations(bay):
+        said["force"] = force_of(job, bay, piece, entry, length)
+    if "outline" in entry:
+        return said
+    blanks = sum(nearest(blank.width_um) * blank.count * piece.length_um for blank in
+                 (blank_of(entry, sleeve) for sleeve in getattr(piece, "sleeves", ())))
+    said["loads"] = loads_of(job, bay, piece, entry, length, blanks)
+    rows = fixings_of(job, bay, piece, entry, length, absent)
+    if rows is not None:
+        said["fixings"] = rows or absent
+    return said
 
 
 def _of_piece(job, bay, pieces, curve, length, absent):
@@ -167,7 +195,8 @@ def _of_piece(job, bay, pieces, curve, length, absent):
     piece, entry = held
     limit = limit_um(job, piece, entry)
     radius_um = curve.radius and nearest(curve.radius * 1000)
-    return {"room_mm": length(nearest(curve.along * 1000) - piece.width_um),
+    return {**_hanging(job, bay, piece, entry, curve, length, absent),
+            "room_mm": length(nearest(curve.along * 1000) - piece.width_um),
             "stay_bent_limit_mm": length(limit),
             "spare_percent": length((Fraction(radius_um, limit) - 1) * 100_000)
             if radius_um else absent}

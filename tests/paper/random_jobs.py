@@ -225,6 +225,32 @@ def _trials(draw, sections, panels):
     return [other, chosen]
 
 
+def _fixing_row(draw, edges, tight):
+    row = {"edge": draw.choice(edges), "in_from_edge_mm": draw.length(5, 15),
+           "kept_clear_mm": [draw.length(10, 40), draw.length(10, 40)],
+           "spacing_mm": draw.length(150, 400), "tight": tight}
+    if draw.chance(40):
+        row["timber"] = draw.choice(["along_grain", "across_grain"])
+    return row
+
+
+def _hang(draw, made):
+    """Facings, and fixings in some bays, drawn from a stream of their own."""
+    for panel in made.get("panels", []):
+        if draw.chance(40):
+            panel["facing_thickness_mm"] = draw.choice([2, Decimal("1.5"), 3])
+    if draw.chance(30):
+        made.setdefault("materials", {})["panel_cloth"] = {"mass_g_m2": draw.length(100, 900)}
+    sections = [section["code"] for section in made.get("sections", [])]
+    for bay in made["bays"]:
+        if not draw.chance(50):
+            continue
+        sides = (["left", "right"] if bay["holds"] in sections else ["hinge_side", "fly_side"])
+        tights = ["first", "middle", "last", "none"]
+        bay["fixings"] = [_fixing_row(draw, sides + ["top", "bottom"], draw.choice(tights))
+                          for _ in range(draw.whole(1, 3))]
+
+
 def random_job(seed):
     """One valid job, as an ordered dict ready for job_text; empty lists are left out."""
     draw = Draw(seed)
@@ -249,6 +275,8 @@ def random_job(seed):
                 "stay_bent_times": draw.length(90, 340)}, **made.get("materials", {})}
         if draw.chance(50):
             made["trials"] = _trials(draw, sections, panels)
+    if not is_plain:
+        _hang(Draw(seed + 1_000_000), made)
     if draw.chance(20):
         made["remark"] = {"by": "Ἀθῆναι", "values": [1, Decimal("2.50"), None, True, {}, []]}
     return made
