@@ -143,6 +143,29 @@ const jobFigures = ({totals}) => ({
   'slip.job_sewing': totals.row_m,
 });
 
+/** What the slip's lines of a bay must show. */
+function bayFigures(figures, code) {
+  const bay = figures.bays.find((one) => one.code === code);
+  return {
+    'slip.radius': bay.radius_mm,
+    'slip.turn': bay.turn_deg,
+    'slip.along': bay.along_mm,
+    'slip.extra': bay.extra_mm,
+    'slip.creep': bay.creep_mm,
+    'slip.limit': bay.stay_bent_limit_mm,
+    'slip.spare': bay.spare_percent,
+    'slip.room': bay.room_mm,
+    'slip.ease': bay.ease_percent,
+    'slip.bulge': bay.sewn_all_round_bulge_mm,
+  };
+}
+
+/** The bay that is looked at on the stage Curve, compared as below. */
+export async function comparedBay(bench) {
+  const code = (await bench.line('bay')).match(/^Bay (\S+),/)[1];
+  return compared(bench, bayFigures(await figuresOf(bench), code));
+}
+
 /**
  * Compares the slip's figures with the batch program's. Gives how many were compared and those that
  * differ; an older figure before an arrow is not looked at.
@@ -151,19 +174,22 @@ export async function comparedWithFigures(bench) {
   const figures = await figuresOf(bench);
   const [kind, code] = (await bench.line('piece')).split(' ');
   const of = {section: sectionFigures, sleeve: sleeveFigures, panel: panelFigures}[kind];
-  const wanted = {...of(figures, code), ...jobFigures(figures)};
+  return compared(bench, {...of(figures, code), ...jobFigures(figures)});
+}
+
+async function compared(bench, wanted) {
   const differing = [];
-  let compared = 0;
+  let count = 0;
   for (const [name, value] of Object.entries(wanted)) {
     const words = await bench.line(name) ?? await bench.line(`tray.${name}`);
     if (words === null) continue;
-    const now = words.split('→').at(-1).replace(/ (m|pages)$/, '');
+    const now = words.split('→').at(-1).replace(/ (m|pages|%)$/, '');
     const values = [value].flat();
     const shown = numbersIn(now).slice(-values.length);
-    compared += 1;
+    count += 1;
     if (!values.every((one, at) => shown[at] !== undefined && isRounded(shown[at], one))) {
       differing.push(`${name}: '${words}', figures ${value}`);
     }
   }
-  return {compared, differing};
+  return {compared: count, differing};
 }

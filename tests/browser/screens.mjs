@@ -134,16 +134,26 @@ export const SCREENS = [
     leave: async (bench) => {
       if (!(await bench.places()).has('sew.materials')) await bench.press('tray.all');
     }},
-  {name: 'curve-section', reach: (bench) => bench.press('stage.curve')},
-  {name: 'curve-flat', reach: (bench) => bench.press('curve.flat'),
-    leave: (bench) => bench.press('curve.hung')},
   {name: 'curve-panel', reach: async (bench) => {
+    await bench.press('stage.curve');
     for (let i = 0; i < 9 && !(await bench.places()).has('figure.edge'); i += 1) {
       await bench.press('bay.next');
     }
   }},
-  {name: 'curve-bays', reach: (bench) => bench.press('bay.all'),
-    leave: (bench) => bench.press('bays.close')},
+  {name: 'curve-stations', reach: async (bench) => {
+    await bench.press('bay.stations');
+    await bench.typeInto('stations.add', '0 0; 200 71; 400 95; 600 60; 800 -20');
+  }, leave: async (bench) => {
+    await bench.key('Control+z');
+    await bench.press('stations.close');
+  }},
+  {name: 'curve-fixings', reach: async (bench) => {
+    await bench.press('bay.fixings');
+    await bench.press('fixings.add');
+  }, leave: async (bench) => {
+    await bench.key('Control+z');
+    await bench.press('fixings.close');
+  }},
   {name: 'later-stage', reach: (bench) => bench.press('stage.buy')},
   {name: 'print', reach: (bench) => bench.press('stage.print')},
   {name: 'print-with-preview', reach: async (bench) => {

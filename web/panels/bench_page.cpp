@@ -153,7 +153,7 @@ void BenchPage::draw(float width, float height, float ratio) {
   hand_.set_covered(false);
   drop_lost_pull(page);
   failed_open_panel(page);
-  refused_sentence(brush, state_.open_box, page.layout.width - kPageEdge);
+  refused_sentence(brush, hand_, state_.open_box, page.layout.width - kPageEdge);
   draw_focus_ring(brush, hand_);
   ImGui::End();
   ImGui::PopStyleVar();

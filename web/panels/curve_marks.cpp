@@ -33,7 +33,8 @@ void tight_places(const Page& page, const FromAbove& at) {
   }
 }
 
-void stations(Page& page, const FromAbove& at) {
+/// Ticks with their numbers, those that the words of the radius cover left out.
+void stations(Page& page, const FromAbove& at, const Area& covered) {
   const CurveShape& shape = page.state.curve.shape;
   const std::size_t count = shape.stations.size();
   if (count == 0) return;
@@ -46,6 +47,7 @@ void stations(Page& page, const FromAbove& at) {
                     behind(at, shape.timber, point, kTimberThick + 3), kInk, 2);
     if (i % every != 0 && i + 1 != count) continue;
     const Spot by = behind(at, shape.timber, point, kTimberThick + 14);
+    if (covered.inset(-8).holds(by)) continue;
     page.brush.words({by.x, by.y + 6}, std::to_string(i + 1),
                      {Role::second_line, true, kInk, Side::middle});
   }
@@ -85,8 +87,7 @@ void curve_marks(Page& page, const FromAbove& at) {
     page.hand.note("curve.fixings", {at.mat.left, at.ends - 30, at.mat.left + 20, at.ends - 10},
                    fixings);
   }
-  stations(page, at);
-  if (view.radius_words.empty() || shape.radius_at == 0) return;
+  if (view.radius_words.empty() || shape.radius_at == 0) return stations(page, at, Area());
   // On the side it bulges to, its tip on the timber or the pack.
   const float past_number = view.is_by_stations ? 20 : 0;
   const float by = view.is_hollow ? kTimberThick + 8 + past_number : -(pack_thick(view) + 6);
@@ -104,6 +105,7 @@ void curve_marks(Page& page, const FromAbove& at) {
   const float x = std::clamp(tail.x + 8, at.mat.left + 10, at.mat.right - 10 - wide - tagged);
   const float below = view.is_hollow ? -high : -line / 2;
   const Area words = area_at(x, tail.y + below, tagged + wide, high);
+  stations(page, at, words);
   if (view.too_tight) tag(brush, {words.left, words.top}, kind);
   brush.words({words.left + tagged, words.top + line * 0.75f}, view.radius_words,
               {Role::text, true, colour});

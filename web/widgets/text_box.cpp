@@ -148,8 +148,9 @@ TextEvent text_box(const Brush& brush, Hand& hand, OpenBox& open, std::string_vi
   return event;
 }
 
-void refused_sentence(const Brush& brush, const OpenBox& open, float right_edge) {
+void refused_sentence(const Brush& brush, Hand& hand, const OpenBox& open, float right_edge) {
   if (open.id.empty() || open.sentence.empty()) return;
+  hand.note("box.refused", open.area, open.sentence);
   const float width = 320;
   const auto lines = broken(brush, open.sentence, width, Role::text, false);
   const float pitch = brush.pitch(Role::text);

@@ -54,7 +54,7 @@ void close_box(OpenBox& open);
 /// Leaves the box open with what was typed, and the sentence beside it.
 void refuse_text(OpenBox& open, Hand& hand, std::string sentence);
 
-/// Draws the sentence of a refused text beside its box, over everything else.
-void refused_sentence(const Brush& brush, const OpenBox& open, float right_edge);
+/// Draws the sentence of a refused text beside its box, over everything else, and says it aloud.
+void refused_sentence(const Brush& brush, Hand& hand, const OpenBox& open, float right_edge);
 
 }  // namespace pouncemark::web
