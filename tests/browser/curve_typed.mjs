@@ -86,7 +86,7 @@ await checks.withBench({context: {reducedMotion: 'reduce'}}, async (bench) => {
     assert.match(await bench.line('curve.place'), /^slip [\d.]+ out, \d+ from the hinge side$/);
     await bench.press('curve.place');
     const pressed = await bench.line('curve.place');
-    await bench.key('ArrowRight');
+    await bench.key('ArrowUp');
     assert.notEqual(await bench.line('curve.place'), pressed);
     await bench.press('curve.bulge');
     assert.match(await bench.line('curve.bulge.said'), /would stand up [\d.]+$/);
@@ -97,6 +97,9 @@ await checks.withBench({context: {reducedMotion: 'reduce'}}, async (bench) => {
     await bench.press('bay.force');
     await bench.typeInto('facing', '2');
     assert.equal(await bench.line('last_action'), 'Facing of panel P1: 2 thick');
+    assert.match(await bench.line('force.0'), /^Backing, 1, [\d.]+ N, [\d.]+ N$/);
+    assert.match(await bench.line('force.1'), /^Facing, 2, [\d.]+ N, [\d.]+ N$/);
+    assert.match(await bench.line('force.said.1'), /over \.05: the exact push counts\. The small-/);
     await refused(bench, 'facing', '90', /too much/);
     await undone(bench, 1, opened);
     await bench.press('force.close');

@@ -9,11 +9,11 @@ namespace {
 using Lines = std::vector<FollowLine>;
 using solve::BayFigure;
 
-void add(Lines& lines, const char* id, const char* label, solve::Sum sum, const char* unit = "",
+void add(Lines& lines, std::string id, std::string label, solve::Sum sum, const char* unit = "",
          LineRank rank = LineRank::needed) {
   FollowLine line;
-  line.id = id;
-  line.label = label;
+  line.id = std::move(id);
+  line.label = std::move(label);
   line.figure = sum.figure;
   line.unit = unit;
   line.sum = std::move(sum);
@@ -33,6 +33,13 @@ void add_push(const Solved& now, int bay, Lines& lines) {
                                       : "Push in the middle, small bend",
         sum(BayFigure::push), "N");
     add(lines, "people", "People pushing", sum(BayFigure::people));
+    const auto& plies = result.force->plies;
+    for (std::size_t i = 0; i < plies.size() && plies.size() > 1; ++i) {
+      const std::string label = "Push, " + plies[i].words + " alone";
+      add(lines, "ply." + std::to_string(i), label,
+          solve::ply_sum(now.job, now.results, bay, static_cast<int>(i)), "N", LineRank::more);
+    }
+    add(lines, "locked", "Push, locked as one", sum(BayFigure::locked), "N", LineRank::more);
     return;
   }
   if (result.is_flat()) return;
