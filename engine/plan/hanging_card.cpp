@@ -73,7 +73,7 @@ CardCell people_cell(const Source& source) {
 CardCell weight_cell(const BayResult& bay) {
   if (!bay.loads) return {"weighs, kg", "?", {}, "not known"};
   return {"weighs, kg", kilograms(bay.loads->mass_mg), newtons(bay.loads->weight_mn) + " N",
-          bay.loads->is_whole ? "in all" : "and more: see check"};
+          bay.loads->is_whole ? "in all" : "at least"};
 }
 
 std::int64_t fixings_in(const BayResult& bay) {
