@@ -34,6 +34,7 @@ enum class ProblemCode : int {
   row_off_the_piece = 405,
   row_off_the_flange = 406,
   row_through_the_tube = 407,
+  row_stops_too_soon = 408,
 
   job_unreadable = 501,
   job_not_ours = 502,

@@ -42,6 +42,7 @@ constexpr std::array kRows = {
         "set the row nearer to the edge or widen the flange"},
     Row{row_through_the_tube, "a joining row here would run through the tube of a round sleeve",
         "hang round sleeves by their flanges, each as a section of one"},
+    Row{row_stops_too_soon, "the row would stop before it begins", "let it run farther"},
     Row{job_unreadable, "this is not a job file we can read", "choose the file Pouncemark saved"},
     Row{job_not_ours, "this is JSON, but not a Pouncemark job",
         "choose a file that begins with the format pouncemark-job"},

@@ -27,6 +27,13 @@ std::optional<Finding> rows_apart(Um apart_um, int needle_size, int blades);
 /// nearer than `clear_um`. Exactly at the limit passes.
 std::optional<Finding> rows_cross(Um apart_um, Um clear_um);
 
+/// Warn: of a row made to stop `stop_um` from the hinge side less is left than one gap. A whole gap
+/// passes.
+std::optional<Finding> rows_stop_soon(Um stop_um, Um run_um, Um spacing_um);
+
+/// Warn: a stop beyond the row, which ends `ends_um` from the hinge side as it is.
+Finding rows_stop_beyond(Um stop_um, Um ends_um);
+
 /// Note: the last gap of an exact row, filled with one more point, is shorter than asked.
 std::optional<Finding> short_last_gap(Um last_gap_um, Um asked_um);
 

@@ -87,6 +87,9 @@ struct Panel {
   std::optional<std::vector<std::string>> rows_on;  ///< the edges that take a row
   Corners corners = Corners::share_hole;
   std::optional<Um> corner_clear_um;  ///< how far a row that stops short stays from the other
+  /// Where top and bottom rows stop, along their edges from the hinge side; left out: they go on to
+  /// the row line of the fly side.
+  std::optional<Um> rows_stop_um;
   Extras extras;
   bool operator==(const Panel&) const = default;
 };

@@ -136,7 +136,7 @@ JsonNode panel_node(const Panel& panel) {
   if (panel.corners != Corners::share_hole) {
     out.put("corners", word(words::kCorners, static_cast<int>(panel.corners)));
   }
-  out.maybe("corner_clear_mm", panel.corner_clear_um);
+  out.maybe("corner_clear_mm", panel.corner_clear_um).maybe("rows_stop_mm", panel.rows_stop_um);
   return out.with(panel.extras);
 }
 

@@ -85,6 +85,7 @@ Panel read_panel(const JsonNode& node, const std::string& path, Fault* fault) {
   reader.may_word("corners", words::kCorners, &corners);
   if (corners) panel.corners = static_cast<Corners>(*corners);
   reader.may_length("corner_clear_mm", kThin, &panel.corner_clear_um);
+  reader.may_length("rows_stop_mm", kSize, &panel.rows_stop_um);
   if (!fault->first) check_shape(reader, panel);
   panel.extras = reader.extras();
   return panel;

@@ -146,6 +146,7 @@ json row_json(const solve::Row& row) {
     if (!row.stack_is_typed) entry["stack_typed"] = false;
   }
   if (row.first_is_shared) entry["shares_first_point"] = true;
+  if (row.stops_um > 0) entry["stops_from_hinge_mm"] = mm(row.stops_um);
   return entry;
 }
 

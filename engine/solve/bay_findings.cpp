@@ -7,6 +7,7 @@
 #include "engine/solve/bay_force.h"
 #include "engine/solve/bays.h"
 #include "engine/solve/findings.h"
+#include "engine/solve/rows_stop.h"
 
 namespace pouncemark::solve {
 namespace {
@@ -115,12 +116,7 @@ void check_cloth(const job::Panel& panel, const BayResult& result, Saying* sayin
       result.creep_um, bare.value_or(material::kAssumedClothInFromFlySideUm), !bare));
 }
 
-bool runs_across(const Row& row) {
-  return std::fabs(row.guide.to.x - row.guide.from.x) >
-         std::fabs(row.guide.to.y - row.guide.from.y);
-}
-
-/// Top and bottom rows, measured from the hinge side as their stations are.
+/// Top and bottom rows, measured along their edges from the hinge side.
 void check_rows(const job::Job& job, const Results& results, const BayResult& result,
                 Saying* saying) {
   if (!result.stop_um) return;
@@ -134,8 +130,8 @@ void check_rows(const job::Job& job, const Results& results, const BayResult& re
   std::optional<Finding> finding;
   for (int i = piece.first_row; i < piece.first_row + piece.row_count; ++i) {
     const Row& row = results.rows[static_cast<std::size_t>(i)];
-    if (row.kind != RowKind::stitch || row.run.is_empty || !runs_across(row)) continue;
-    std::optional<Finding> said = checks::row_in_slip_zone(row.run.last_um(), zone);
+    if (row.kind != RowKind::stitch || row.run.is_empty || !can_stop(piece, row)) continue;
+    std::optional<Finding> said = checks::row_in_slip_zone(ends_from_hinge_um(piece, row), zone);
     if (!said) continue;
     if (!finding) finding = std::move(said);
     finding->part = checks::Part::rows;

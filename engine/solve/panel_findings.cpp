@@ -5,6 +5,7 @@
 
 #include "engine/geometry/tolerance.h"
 #include "engine/solve/findings.h"
+#include "engine/solve/rows_stop.h"
 
 namespace pouncemark::solve {
 namespace {
@@ -98,6 +99,36 @@ void check_crossings(const Results& results, const Piece& piece, int index, Gath
   }
 }
 
+/// Guide point rows that a stop is about, as indices into the results.
+std::vector<int> rows_that_can_stop(const Results& results, const Piece& piece) {
+  std::vector<int> rows;
+  for (int i = piece.first_row; i < piece.first_row + piece.row_count; ++i) {
+    const Row& row = results.rows[static_cast<std::size_t>(i)];
+    if (row.kind == RowKind::point && !row.run.is_empty && can_stop(piece, row)) rows.push_back(i);
+  }
+  return rows;
+}
+
+/// A stop that leaves less than a gap, or that lies beyond every row it is about. An outline may
+/// have several edges one after the other at its top: one that has no row may be left out by it.
+void check_stop(Um stop_um, const Results& results, const Piece& piece, int index,
+                Gathering* gathering) {
+  const std::vector<int> rows = rows_that_can_stop(results, piece);
+  Um farthest = 0;
+  std::size_t cut = 0;
+  for (const int i : rows) {
+    const Row& row = results.rows[static_cast<std::size_t>(i)];
+    farthest = std::max(farthest, ends_from_hinge_um(piece, row));
+    if (row.stops_um == 0) continue;
+    ++cut;
+    gathering->add(checks::rows_stop_soon(stop_um, row.run.length_um, row.asked_um),
+                   {index, "row " + row.code, checks::Part::rows, {i}});
+  }
+  const bool leaves_out = piece.outline.edges.size() > 4;
+  if (cut > 0 || rows.empty() || leaves_out || farthest >= stop_um) return;
+  gathering->add(checks::rows_stop_beyond(stop_um, farthest), {index, "top and bottom"});
+}
+
 }  // namespace
 
 void check_panel(const job::Panel& panel, const Results& results, int index, const Limits& limits,
@@ -109,7 +140,9 @@ void check_panel(const job::Panel& panel, const Results& results, int index, con
   gathering.add(
       checks::edge_distance(panel.panel_in_um, limits.needle_size, material::kAssumedBladesToEdge),
       {index, "hinge side, top and bottom"});
-  check_crossings(results, results.pieces[static_cast<std::size_t>(index)], index, &gathering);
+  const Piece& piece = results.pieces[static_cast<std::size_t>(index)];
+  check_crossings(results, piece, index, &gathering);
+  if (panel.rows_stop_um) check_stop(*panel.rows_stop_um, results, piece, index, &gathering);
   gathering.move_to(findings, "rows", results, 0);
 }
 

@@ -2,8 +2,10 @@
 #include <map>
 
 #include "engine/base/insist.h"
+#include "engine/base/number_text.h"
 #include "engine/job/panel_shape.h"
 #include "engine/solve/rows.h"
+#include "engine/solve/rows_stop.h"
 
 namespace pouncemark::solve {
 namespace {
@@ -33,6 +35,35 @@ layout::RunRule rule_of(const layout::GuideLine& guide, Um spacing) {
   rule.kept_clear_end_um = guide.clear_end_um;
   rule.spacing_um = spacing;
   return rule;
+}
+
+/// What a stop makes of the row along one edge.
+struct Stopped {
+  bool is_cut = false;
+  bool is_gone = false;      ///< it stops on an edge before this one
+  bool is_too_soon = false;  ///< no room for a row before it
+  Um station_um = 0;         ///< on the row's line, where it is cut
+};
+
+Stopped stopped(const job::Panel& panel, const piece::Outline& outline, std::size_t edge,
+                const layout::GuideLine& guide) {
+  Stopped row;
+  if (!panel.rows_stop_um || outline.edges[edge].role == piece::EdgeRole::hinge_side) return row;
+  const StopEdge along = stop_edge(outline, edge, guide.line);
+  row.station_um = along.station_of(*panel.rows_stop_um);
+  row.is_cut = row.station_um < guide.length_um - guide.clear_end_um;
+  const bool has_no_room = row.station_um <= guide.clear_start_um;
+  row.is_gone = has_no_room && along.before_um > 0;
+  row.is_too_soon = has_no_room && !row.is_gone;
+  return row;
+}
+
+Problem too_soon(Um stop_um, Um begins_um) {
+  return {ProblemCode::row_stops_too_soon,
+          {},
+          "stops " + exact_mm_text(stop_um) + " from the hinge side, begins at " +
+              exact_mm_text(begins_um),
+          {}};
 }
 
 Um stop_short_um(const job::Panel& panel) {
@@ -76,6 +107,12 @@ void lay_panel(const job::Job& job, const job::Panel& panel, const Piece& piece,
       laying->passed_over.push_back({index, code});
       continue;
     }
+    const Stopped stop = stopped(panel, piece.outline, edges[i], guide);
+    if (stop.is_gone) continue;
+    if (stop.is_too_soon) {
+      laying->unlaid.push_back({index, code, too_soon(*panel.rows_stop_um, guide.clear_start_um)});
+      continue;
+    }
     Asked asked{code,
                 RowKind::point,
                 RowPlace::panel,
@@ -83,7 +120,10 @@ void lay_panel(const job::Job& job, const job::Panel& panel, const Piece& piece,
                 0,
                 panel.panel_in_um,
                 rule_of(guide, panel.spacing_um),
-                0};
+                0,
+                static_cast<int>(edges[i]),
+                stop.is_cut ? *panel.rows_stop_um : 0};
+    if (stop.is_cut) asked.rule.kept_clear_end_um = guide.length_um - stop.station_um;
     lay(asked, guide, laying);
     asked.kind = RowKind::stitch;
     asked.rule.spacing_um =

@@ -38,6 +38,8 @@ struct Row {
   bool along_a_ply = false;      ///< stitch rows: runs just along the edge of a ply somewhere
   bool stack_is_typed = true;    ///< stitch rows: typed, not worked out from the plies
   bool first_is_shared = false;  ///< its first point belongs to the hinge row and is counted there
+  int edge = -1;                 ///< of a panel: index into the edges of its outline
+  Um stops_um = 0;  ///< made to stop so far from the hinge side, along its edge; 0: it was not
 };
 
 /// The place of point `index` of a row in its piece, whole micrometres.

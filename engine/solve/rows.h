@@ -41,6 +41,8 @@ struct Asked {
   Um in_from_edge_um = 0;
   layout::RunRule rule;
   Um asked_um = 0;  ///< of a stitch row whose stitch a trial measured: as asked; 0: as ruled
+  int edge = -1;    ///< as Row::edge
+  Um stops_um = 0;  ///< as Row::stops_um
 };
 
 /// Solves the run and keeps the row, or keeps why it could not be laid.

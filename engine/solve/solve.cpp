@@ -71,6 +71,8 @@ void lay(const Asked& asked, const layout::GuideLine& guide, Laying* laying) {
   row.asked_um = asked.asked_um > 0 ? asked.asked_um : asked.rule.spacing_um;
   if (asked.kind == RowKind::stitch) row.stitch_um = asked.rule.spacing_um;
   row.first_is_shared = guide.first_is_shared;
+  row.edge = asked.edge;
+  row.stops_um = asked.stops_um;
   laying->rows.push_back(std::move(row));
 }
 

@@ -5,6 +5,7 @@
 
 #include "engine/base/insist.h"
 #include "engine/base/number_text.h"
+#include "engine/solve/rows_stop.h"
 #include "engine/solve/solve.h"
 #include "engine/solve/sum_words.h"
 
@@ -22,18 +23,10 @@ job::StapleRow staple_rule(const job::Section& section, const Piece& piece, cons
   return job::side_rows_of(section, sleeve.number).staple;
 }
 
-/// The edge of a panel that the row runs along: the nth of its name, n written after the name from
-/// the second on.
+/// The edge of a panel that the row runs along.
 const piece::Edge& edge_of(const Piece& piece, const Row& row) {
-  const std::string name = row.code.substr(piece.code.size() + 1);
-  int times = 0;
-  for (const piece::Edge& edge : piece.outline.edges) {
-    if (name.rfind(edge.name, 0) != 0) continue;
-    ++times;
-    if (name == edge.name + (times > 1 ? " " + std::to_string(times) : "")) return edge;
-  }
-  INSIST(false);
-  return piece.outline.edges.front();
+  INSIST(row.edge >= 0);
+  return piece.outline.edges[static_cast<std::size_t>(row.edge)];
 }
 
 /// "800² ÷ (8 × 120) + 120 ÷ 2 = 726.667 radius", and the length of the row's line on it.
@@ -89,10 +82,31 @@ RowAsked asked_of(const job::Job& job, const Results& results, const Row& row) {
 
 std::vector<std::string> usable_lines(const Results& results, const Row& row,
                                       const RowAsked& asked) {
+  if (row.stops_um > 0) {
+    std::vector<std::string> lines = stop_lines(results, row, asked);
+    lines.push_back(plain_mm(row.run.last_um()) + less_mm(asked.clear_start_um) + " = " +
+                    plain_mm(asked.usable_um()));
+    return lines;
+  }
   std::vector<std::string> lines;
   if (!is_straight(row.guide)) add_arc(piece_of(results, row), row, asked, &lines);
   lines.push_back(plain_mm(asked.length_um) + less_mm(asked.clear_start_um) +
                   less_mm(asked.clear_end_um) + " = " + plain_mm(asked.usable_um()));
+  return lines;
+}
+
+std::vector<std::string> stop_lines(const Results& results, const Row& row, const RowAsked& asked) {
+  const Piece& piece = piece_of(results, row);
+  const StopEdge edge = stop_edge(piece.outline, static_cast<std::size_t>(row.edge), row.guide);
+  std::vector<std::string> lines;
+  const std::string along = plain_mm(row.stops_um - edge.before_um);
+  if (edge.before_um > 0) {
+    lines.push_back(plain_mm(row.stops_um) + less_mm(edge.before_um) + " = " + along);
+  }
+  if (edge.edge_um == edge.line_um) return lines;
+  add_arc(piece, row, asked, &lines);
+  lines.push_back(along + " × " + plain_mm(edge.line_um) + " ÷ " + plain_mm(edge.edge_um) + " = " +
+                  plain_mm(row.run.last_um()) + " on the row");
   return lines;
 }
 

@@ -29,9 +29,14 @@ struct RowAsked {
 };
 RowAsked asked_of(const job::Job& job, const Results& results, const Row& row);
 
-/// The length the row has, worked out: "2300 − 22 − 22 = 2256", an arc's radius before it.
+/// The length the row has, worked out: "2300 − 22 − 22 = 2256", an arc's radius before it. Of a row
+/// that was made to stop: "302.5 − 18 = 284.5".
 std::vector<std::string> usable_lines(const Results& results, const Row& row,
                                       const RowAsked& asked);
+
+/// Where the row is made to stop, on its own line: nothing where that is just as far as along its
+/// edge; needs a row that was.
+std::vector<std::string> stop_lines(const Results& results, const Row& row, const RowAsked& asked);
 
 /// The gaps of the row, worked out: "2256 = 41 × 55 + 1, so 42 gaps", with the crown before it.
 std::vector<std::string> gap_lines(const Row& row, const RowAsked& asked);

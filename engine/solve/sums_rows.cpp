@@ -167,6 +167,13 @@ Sum first_sum(const job::Job& job, const Results& results, const Row& row) {
 Sum last_sum(const job::Job& job, const Results& results, const Row& row) {
   const RowAsked asked = asked_of(job, results, row);
   Sum sum = begun(row, asked);
+  if (row.stops_um > 0) {
+    sum.rule = "where the rows stop: along the edge, from the edge of the hinge side";
+    sum.source = kEnteredSource;
+    sum.numbers = stop_lines(results, row, asked);
+    close({}, mm_text(row.run.last_um(), 1), &sum);
+    return sum;
+  }
   sum.rule = "the first point, and first point to last";
   const std::string figure = mm_text(row.run.last_um(), 1);
   if (row.run.step_um == 0) {

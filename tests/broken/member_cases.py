@@ -73,6 +73,7 @@ def lengths():
         (folded(), SECTION + ("fold_radius_mm",), ("50.001", "60"), ("0", "0.001", "50")),
         (tube(), SECTION + ("flange_mm",), ("0", "60", "61", "59.5"), ("0.001", "59.499", "20")),
         (short, PANEL + ("corner_clear_mm",), (), ("0.001", "15", "27.183", "642")),
+        (marsh(), PANEL + ("rows_stop_mm",), ("0", "100000.001"), ("0.001", "302.5", "100000")),
         (marsh(), ("wire_mm",), ("0",), ("0.001", "0.5", "1.2")),
     ]
     for job, path, bad, good in table:
@@ -138,6 +139,10 @@ def findings():
     yield opens("laps of round sleeves", text_of(tube()), stop)
     yield opens("corners too clear for a row",
                 text_of(job_with(short, PANEL + ("corner_clear_mm",), 680)), stop)
+    yield opens("rows that stop where they begin",
+                text_of(job_with(marsh(), PANEL + ("rows_stop_mm",), 16)), stop)
+    yield opens("rows that stop beyond the panel",
+                text_of(job_with(marsh(), PANEL + ("rows_stop_mm",), 700)), '"rows_stop_beyond"')
     yield opens("a bay that holds a code not in the job",
                 text_of(job_with(marsh(), ("bays", 0, "holds"), "7")), '"code_missing"')
     yield opens("a piece held by two bays",

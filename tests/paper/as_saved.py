@@ -13,7 +13,7 @@ SECTION = ("code", "make", "fold_radius_mm", "flange_mm", "sewn_side", "length_m
            "width_tolerance_mm", "lap_tolerance_mm", "side_rows", "lap_rows", "changes")
 PANEL = ("code", "backing_mm", "hinge_side", "outline", "backing_thickness_mm",
          "facing_thickness_mm", "panel_in_mm", "spacing_mm", "stitch_mm", "stack_mm", "rows_on",
-         "corners", "corner_clear_mm")
+         "corners", "corner_clear_mm", "rows_stop_mm")
 MATERIALS = ("leaf", "backing", "facing", "sleeve_cloth", "panel_cloth", "interlining", "film",
              "adhesive", "thread", "needle", "staple", "machine", "bobbin", "fixing", "hanging")
 ASSUMED = {"side_seams": "separate", "corners": "share_hole", "missing": []}

@@ -140,7 +140,8 @@ def _row(row):
             "gaps": len(row.stations) - 1, "spacing_mm": Length(row.spacing_um()),
             "first_mm": Length(row.stations[0]), "last_mm": Length(row.stations[-1]),
             **_left_over(row),
-            "shares_first_point": True if row.shared_first else ABSENT}
+            "shares_first_point": True if row.shared_first else ABSENT,
+            "stops_from_hinge_mm": ABSENT if row.stops_um is None else Length(row.stops_um)}
 
 
 def side_seams(job):

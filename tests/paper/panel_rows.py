@@ -7,6 +7,8 @@ Corner   share_hole: the place that two rows share is the hinge row's. stop_shor
          keeps it; the other begins at the first whole micrometre of its own line that is at least
          `corner_clear` from the hinge row, and shares nothing. Square to the hinge row, that is
          `corner_clear` along the line. Where the hinge side takes no row nothing changes.
+Stop     With rows_stop top and bottom end so far from the hinge side's edge, where that is before
+         they would end; with no room before it they are not laid.
 Points   Points and holes stand on the same line, even gaps each.
 """
 
@@ -37,20 +39,32 @@ def _begins(panel):
     return inset, meets
 
 
+def _stop(panel, width_um):
+    """How much is kept clear at the fly side, and where the rows were made to stop, if so."""
+    inset, stop = um(panel["panel_in_mm"]), panel.get("rows_stop_mm")
+    if stop is None or width_um - um(stop) <= inset:
+        return inset, None
+    return width_um - um(stop), um(stop)
+
+
 def _lay_edge(piece, panel, edge):
     """Points and holes of one edge."""
     inset, at_left = um(panel["panel_in_mm"]), panel["hinge_side"] == "left"
     hinge_x = inset if at_left else piece.width_um - inset
     y = inset if edge == "bottom" else piece.length_um - inset
     begins, shares = _begins(panel)
+    ends, stops = _stop(panel, piece.width_um)
+    if edge != "hinge_side" and stops is not None and stops <= begins:
+        return
     for kind, spacing in (("point", um(panel["spacing_mm"])), ("stitch", um(panel["stitch_mm"]))):
         if edge == "hinge_side":
             row = _along(f"{piece.code} hinge", kind, piece.length_um, (inset, inset), spacing,
                          lambda station: (hinge_x, station))
         else:
-            row = _along(f"{piece.code} {edge}", kind, piece.width_um, (begins, inset), spacing,
+            row = _along(f"{piece.code} {edge}", kind, piece.width_um, (begins, ends), spacing,
                          lambda station: (station if at_left else piece.width_um - station, y),
                          shares)
+            row.stops_um = stops
         piece.lay(row)
 
 

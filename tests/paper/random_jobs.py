@@ -4,7 +4,7 @@ They reach for what the demo jobs leave out: odd micrometres, hinge at the right
 rows, sleeves that differ from their section, exact rows with each kind of left-over, clear gaps,
 sections of one, pieces narrower than a page, names in several alphabets, members we do not know;
 two jobs in three also for folded and round sleeves, flanges too narrow for their rows, shared side
-seams, missing sleeves, rows that stop short of the hinge row, gaps in the numbers, bays that hold
+seams, missing sleeves, rows that stop short of the hinge row or of the fly side, gaps in the numbers, bays that hold
 what is not there or were measured at stations, the job's own wire and foot, how tight its sheet
 may stay bent, a bobbin typed or measured, and trial seams, one of them chosen.
 """
@@ -148,6 +148,8 @@ def _panel(draw, number, is_plain):
         made["corners"] = draw.choice(["stop_short", "stop_short", "share_hole"])
         if draw.chance(60):
             made["corner_clear_mm"] = draw.length(1, 70)
+    if not is_plain and draw.chance(40):
+        made["rows_stop_mm"] = draw.length(5, 1400) if draw.chance(30) else draw.length(90, 400)
     return made
 
 

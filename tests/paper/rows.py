@@ -45,12 +45,14 @@ class Row:
 
     `stations` are the same points along the edge, from its datum end. `asked_um` is the spacing
     asked for, centre to centre. `left_over_um` is what exact gaps do not fill; None of even gaps.
+    `stops_um` is how far from the hinge side a row was made to stop; None where it was not.
     """
 
     def __init__(self, code, kind, places, shared_first=False):
         self.code, self.kind, self.places = code, kind, places
         self.shared_first = shared_first
         self.stations, self.asked_um, self.left_over_um = [], 0, None
+        self.stops_um = None
 
     def own_places(self):
         """Without a first place that belongs to the hinge row."""

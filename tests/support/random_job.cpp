@@ -196,6 +196,7 @@ job::Panel any_panel(Dice& dice, const std::string& code) {
   if (dice.once_in(9)) panel.rows_on = {"fly_side"};
   if (dice.once_in(2)) panel.corners = job::Corners::stop_short;
   panel.corner_clear_um = perhaps(dice, length_of(dice, 1, 90'000));
+  if (dice.once_in(3)) panel.rows_stop_um = length_of(dice, 1, 1'500'000);
   panel.extras = some_extras(dice);
   return panel;
 }
