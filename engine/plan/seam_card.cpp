@@ -111,6 +111,7 @@ CardRow row_of(const Source& source) {
     const std::string edge = panel_edge(source);
     row.is_hinge = edge == "hinge";
     row.ends_at_fly = !row.is_hinge;
+    row.is_stopped = source.row().stops_um > 0;
     row.edge_is_up = (row.is_hinge || edge == "top") != hinge_is_right(source);
     if (row.ends_at_fly) {
       row.left = "HINGE SIDE";
@@ -274,6 +275,10 @@ SeamCard seam_card(const job::Job& job, const solve::Results& results, const sol
   if (source.row().first_is_shared) {
     card.lines.push_back(std::string(card.row.begins_at_right ? "End" : "Begin") +
                          " in the hinge row's corner hole.");
+  }
+  if (card.row.is_stopped) {
+    card.lines.push_back("Stops " + paper_text(source.row().stops_um) +
+                         " from the hinge side; the rest stays free.");
   }
   if (source.is_panel()) card.fly_side = fly_side_words(source.piece().outline, false);
   if (const job::Trial* trial = source.trial()) card.signed_by = trial->signed_by;

@@ -19,6 +19,7 @@ struct CardRow {
   bool edge_is_up = false;   ///< the edge it is sewn along is above it; a lap: that edge lies under
   bool is_hinge = false;     ///< that edge is the hinge side
   bool ends_at_fly = false;  ///< it runs from the hinge side to the fly side
+  bool is_stopped = false;   ///< made to stop on the way there: the rest stays free
   /// It is sewn from the right of the picture to its left: the work is fed away from the sewer, so
   /// what is up then lies right of the needle, and that must be the smaller side.
   bool begins_at_right = false;

@@ -106,7 +106,7 @@ void add_row_picture(const plan::CardRow& row, bool has_staples, const CardRoom&
                      drawing::Drawing* picture) {
   const CardRoom room{card.at(kPenUm, 0), card.wide_um - 2 * kPenUm};
   const Um start = kEndsInUm;
-  const Um stop = room.wide_um - kEndsInUm;
+  const Um stop = row.is_stopped ? room.wide_um * 2 / 3 : room.wide_um - kEndsInUm;
   const Levels levels = levels_of(row);
   add_edges(row, levels, room, picture);
   const bool is_lap = row.place == solve::RowPlace::lap;

@@ -5,6 +5,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -245,4 +246,23 @@ TEST_CASE("a piece has a card for each stitch row that is there") {
   bare.panels[0].rows_on = std::vector<std::string>{};
   const solve::Results none = solve::solve(bare);
   CHECK(plan::seam_card_rows(none, none.pieces[0]).empty());
+}
+
+TEST_CASE("a row made to stop says so on its card, and one that goes on does not") {
+  job::Job job = tests::panel_job(690, 1420, "left");
+  const std::string says = "Stops 302.5 from the hinge side; the rest stays free.";
+  const auto has = [&says](const SeamCard& card) {
+    return std::count(card.lines.begin(), card.lines.end(), says) == 1;
+  };
+  CHECK_FALSE(has(card_of(job, "P1 top")));
+  job.panels[0].rows_stop_um = 302'500;
+  for (const char* row : {"P1 top", "P1 bottom"}) {
+    const SeamCard card = card_of(job, row);
+    CHECK(has(card));
+    CHECK(card.row.is_stopped);
+    CHECK(card.row.sew == "286.5");
+    CHECK((card.row.begins_at_right ? card.row.start : card.row.stop) == "302.5");
+  }
+  CHECK_FALSE(card_of(job, "P1 hinge").row.is_stopped);
+  CHECK_FALSE(has(card_of(job, "P1 hinge")));
 }
