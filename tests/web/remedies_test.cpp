@@ -147,3 +147,33 @@ TEST_CASE("a short last gap is made even; a sleeve that is missing can be put ba
   CHECK(offered(missing, "code_missing") == "Put 1-02 back");
   CHECK(offered(missing, "figures_guide") == "");
 }
+
+TEST_CASE("rows in the slip zone are offered a stop at or before its place, and to run on again") {
+  job::Job job = panel_job(480, 1'420, "left");
+  job::Bay bay;
+  bay.code = "B1";
+  bay.chord_um = 400'000;
+  bay.rise_um = 120'000;
+  bay.face = "hollow";
+  bay.holds = "P1";
+  job.bays.push_back(bay);
+  // source: R 226.667 of chord 400 and rise 120; 0.5 × 226.667 ÷ 1.5 = 75.556, down to a half.
+  CHECK(offered(job, "row_in_slip_zone") == "Stop the rows at 75.5");
+  const web::Solved now = web::solved(job);
+  for (const solve::Finding& finding : now.results.findings) {
+    if (finding.code != "row_in_slip_zone") continue;
+    const web::Remedy stop = web::remedies_for(now, finding).at(0);
+    CHECK(stop.job.panels[0].rows_stop_um == 75'500);
+    CHECK(stop.action == "Rows of panel P1 stop 75.5 from the hinge side");
+    CHECK(offered(stop.job, "row_in_slip_zone") == "not found");
+  }
+  // With no room for a gap before that place nothing is offered.
+  job.panels[0].spacing_um = 60'000;
+  CHECK(offered(job, "row_in_slip_zone").empty());
+  job.panels[0].rows_stop_um = 40'000;
+  CHECK(offered(job, "rows_stop_soon") == "Let the rows run on");
+  job.panels[0].rows_stop_um = 470'000;
+  CHECK(offered(job, "rows_stop_beyond") == "Let the rows run on");
+  job.panels[0].rows_stop_um = 300'000;
+  CHECK(offered(job, "rows_stop_beyond") == "not found");
+}

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <utility>
 
 #include "engine/base/number_text.h"
@@ -110,10 +111,20 @@ void short_last_gap(const About& about, Tries* tries) {
                        "Chose even spacing for " + rows + name_of(about.results, about.place)});
 }
 
+/// The rows of a panel go on to the row line of its fly side.
+void rows_run_on(const About& about, Tries* tries) {
+  job::Job job = about.job;
+  job::Panel& panel = panel_of(job, about.results, about.place);
+  if (!panel.rows_stop_um) return;
+  panel.rows_stop_um.reset();
+  tries->push_back(Try{"rows_run_on", "Let the rows run on", std::move(job),
+                       "Rows of " + name_of(about.results, about.place) + " run on again"});
+}
+
 /// Every kept-clear end of the section no longer than leaves room for a row.
 void row_not_laid(const About& about, Tries* tries) {
   const job::Section* section = section_at(about.job, about.results, about.place);
-  if (section == nullptr) return;
+  if (section == nullptr) return rows_run_on(about, tries);
   const Um room = std::min(section->side_rows.staple.spacing_um, section->length_um / 2);
   const Um most = (section->length_um - room) / 2 / kStepUm * kStepUm;
   job::Job job = about.job;
@@ -159,14 +170,16 @@ Tries tries_for(const About& about) {
     const char* code;
     void (*add)(const About&, Tries*);
   };
-  constexpr std::array<Row, 8> kRows = {{{"staple_under_foot", staples_under_foot},
-                                         {"row_near_edge", row_near_edge},
-                                         {"rows_too_near", rows_too_near},
-                                         {"rows_cross", rows_cross},
-                                         {"short_last_gap", short_last_gap},
-                                         {"row_not_laid", row_not_laid},
-                                         {"fly_side_row", fly_side_row},
-                                         {"code_missing", code_missing}}};
+  constexpr std::array<Row, 10> kRows = {{{"staple_under_foot", staples_under_foot},
+                                          {"row_near_edge", row_near_edge},
+                                          {"rows_too_near", rows_too_near},
+                                          {"rows_cross", rows_cross},
+                                          {"short_last_gap", short_last_gap},
+                                          {"row_not_laid", row_not_laid},
+                                          {"fly_side_row", fly_side_row},
+                                          {"code_missing", code_missing},
+                                          {"rows_stop_soon", rows_run_on},
+                                          {"rows_stop_beyond", rows_run_on}}};
   Tries tries;
   for (const Row& row : kRows) {
     if (about.finding.code == row.code) row.add(about, &tries);
@@ -229,11 +242,36 @@ job::Job in_whole_job(const Solved& now, int piece, const job::Job& alone) {
   return job;
 }
 
+/// Top and bottom rows of a panel stop where the slip comes to its limit in its bay, down to a half
+/// millimetre: at or before that place. Nothing where too little of a row would be left.
+std::vector<Remedy> stopped_rows(const Solved& now, int piece) {
+  std::optional<Um> stop;
+  for (const solve::BayResult& bay : now.results.bays) {
+    if (bay.piece == piece && bay.stop_um && (!stop || *bay.stop_um < *stop)) stop = bay.stop_um;
+  }
+  if (!stop || *stop < kStepUm) return {};
+  const Um um = *stop / kStepUm * kStepUm;
+  Remedy remedy;
+  remedy.id = "rows_stop";
+  remedy.words = "Stop the rows at " + exact_mm_text(um);
+  remedy.action = "Rows of " + name_of(now.results, {piece, -1}) + " stop " + exact_mm_text(um) +
+                  " from the hinge side";
+  remedy.job = now.job;
+  panel_of(remedy.job, now.results, {piece, -1}).rows_stop_um = um;
+  for (const Finding& one : solve::solve(remedy.job).findings) {
+    const bool is_amiss = one.code == "row_not_laid" || one.code == "rows_stop_soon" ||
+                          one.code == "row_in_slip_zone";
+    if (one.piece == piece && is_amiss) return {};
+  }
+  return {std::move(remedy)};
+}
+
 }  // namespace
 
 std::vector<Remedy> remedies_for(const Solved& now, const Finding& finding) {
   std::vector<Remedy> remedies;
   if (finding.piece < 0) return remedies;
+  if (finding.code == "row_in_slip_zone") return stopped_rows(now, finding.piece);
   const Place whole{finding.piece, -1};
   const Alone alone = alone_of(now, whole);
   const auto found = std::find_if(
