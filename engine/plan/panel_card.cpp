@@ -1,6 +1,7 @@
 #include "engine/plan/panel_card.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "engine/base/number_text.h"
 #include "engine/material/assumed.h"
@@ -108,6 +109,10 @@ PanelCard panel_card(const job::Job& job, const solve::Results& results, int pie
                 surplus_cell(source, card.cloth_fly_in_um, !cloth.in_from_fly_side_um),
                 limit_cell(source)};
   card.rows = rows_of(source);
+  if (const std::optional<Um> stop = source.panel().rows_stop_um) {
+    card.lines.push_back("Top and bottom rows STOP at " + short_mm_text(*stop, 1) +
+                         " from the hinge side; beyond it the cloth stays free.");
+  }
   card.lines.push_back(backing_line(source, card));
   card.band = fly_side_words(source.piece().outline, is_face_down);
   for (const solve::Finding& finding : results.findings) {
