@@ -150,6 +150,7 @@ CurveView curve_view(const Solved& now, const Solved* before, int bay) {
   view.can_bulge = view.holds_panel && result.bulge_um > 0;
   set_tightness(now, of, result, &view);
   set_fixings(now, result, &view);
+  view.stop = stop_line(now, before, view.bay);
   view.chord.shown = box_text(of.chord_um);
   view.rise.shown = box_text(of.rise_um);
   const job::Bay* was = before == nullptr ? nullptr : bay_called(before->job, of.code);

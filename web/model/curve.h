@@ -10,6 +10,7 @@
 #include "engine/frame/slip.h"
 #include "engine/geometry/units.h"
 #include "engine/geometry/vec2.h"
+#include "web/model/curve_stop.h"
 #include "web/model/solved.h"
 #include "web/model/words.h"
 
@@ -55,6 +56,7 @@ struct CurveView {
   std::string fixing_words;  ///< "9 fixings in 2 rows, 1 tight"; empty: none
   CurveBoxText chord;
   CurveBoxText rise;
+  StopLine stop;
   std::vector<frame::Stretch> stretches;
   Headline headline;
 };

@@ -9,6 +9,7 @@
 #include "engine/solve/solve.h"
 #include "web/model/changes.h"
 #include "web/model/choices.h"
+#include "web/model/curve_stop.h"
 #include "web/model/outcomes.h"
 
 namespace pouncemark::web {
@@ -118,7 +119,7 @@ void rows_run_on(const About& about, Tries* tries) {
   if (!panel.rows_stop_um) return;
   panel.rows_stop_um.reset();
   tries->push_back(Try{"rows_run_on", "Let the rows run on", std::move(job),
-                       "Rows of " + name_of(about.results, about.place) + " run on again"});
+                       stop_action(name_of(about.results, about.place), std::nullopt)});
 }
 
 /// Every kept-clear end of the section no longer than leaves room for a row.
@@ -245,19 +246,14 @@ job::Job in_whole_job(const Solved& now, int piece, const job::Job& alone) {
 /// Top and bottom rows of a panel stop where the slip comes to its limit in its bay, down to a half
 /// millimetre: at or before that place. Nothing where too little of a row would be left.
 std::vector<Remedy> stopped_rows(const Solved& now, int piece) {
-  std::optional<Um> stop;
-  for (const solve::BayResult& bay : now.results.bays) {
-    if (bay.piece == piece && bay.stop_um && (!stop || *bay.stop_um < *stop)) stop = bay.stop_um;
-  }
-  if (!stop || *stop < kStepUm) return {};
-  const Um um = *stop / kStepUm * kStepUm;
+  const std::optional<Um> stop = proposed_stop_um(now, piece);
+  if (!stop) return {};
   Remedy remedy;
   remedy.id = "rows_stop";
-  remedy.words = "Stop the rows at " + exact_mm_text(um);
-  remedy.action = "Rows of " + name_of(now.results, {piece, -1}) + " stop " + exact_mm_text(um) +
-                  " from the hinge side";
+  remedy.words = "Stop the rows at " + exact_mm_text(*stop);
+  remedy.action = stop_action(name_of(now.results, {piece, -1}), stop);
   remedy.job = now.job;
-  panel_of(remedy.job, now.results, {piece, -1}).rows_stop_um = um;
+  panel_of(remedy.job, now.results, {piece, -1}).rows_stop_um = stop;
   for (const Finding& one : solve::solve(remedy.job).findings) {
     const bool is_amiss = one.code == "row_not_laid" || one.code == "rows_stop_soon" ||
                           one.code == "row_in_slip_zone";

@@ -50,6 +50,9 @@ void curve_marks(Page& page, const FromAbove& at);
 /// Where the slip is asked for: under the pointer, or pulled along the bay.
 void slip_place(Page& page, const FromAbove& at, const Course& sheet);
 
+/// Where the panel's top and bottom rows stop, typed or pressed.
+void rows_stop(Page& page, const FromAbove& at);
+
 /// The free edge, larger: where the cloth ended flat and where it ends now.
 void free_edge(Page& page, const FromAbove& at);
 

@@ -195,6 +195,7 @@ void curve_picture(Page& page, const Area& mat) {
   curve_marks(page, at);
   slip_place(page, at, sheet);
   viewer(page, at);
+  rows_stop(page, at);
   free_edge(page, at);
   curve_slider(page, at.slider);
 }
