@@ -135,7 +135,9 @@ void sew_panel(Page& page) {
   const float openers = sew_openers(page, middle.right, middle.top);
   const float base = middle.top + height / 2 + page.brush.rise(Role::figure) / 2;
   place_line(page, {middle.left, base}, openers - 12);
-  const float second = middle.top + height + (page.layout.is_compact ? 6.0f : 10.0f);
+  // A sleeve's neighbours stand below its name, and the headline clear of them.
+  const float apart = page.bench.place().sleeve >= 0 ? 18.0f : 10.0f;
+  const float second = middle.top + height + (page.layout.is_compact ? 6.0f : apart);
   cover_for_sew(page);
   const float kinds = sew_kinds_switch(page, middle.right, second);
   const float line = second + height / 2 + page.brush.rise(Role::headline) / 2;
