@@ -71,7 +71,7 @@ Lines lines_of(const Solved& now, int bay) {
                       : result.moves_out   ? "Creep, cloth moves out"
                                            : "Creep, cloth moves in";
     add(lines, "creep", way, sum(BayFigure::creep));
-    if (result.stop_um) add(lines, "stop", "Rows stop at", sum(BayFigure::stop));
+    if (result.stop_um) add(lines, "stop", "Stop rows by", sum(BayFigure::stop));
   }
   if (has_piece) {
     add_push(now, bay, lines);

@@ -36,7 +36,8 @@ void rows_stop(Page& page, const FromAbove& at) {
   const float wide = bay_box_width();
   const float button_wide =
       stop.button.empty() ? 0.0f : button_width(brush, stop.button.c_str()) + 10;
-  const std::string label = stop.was.empty() ? "rows stop" : "rows stop, was " + stop.was;
+  std::string label = stop.is_entered ? "rows stop at" : "rows";
+  if (!stop.was.empty()) label = "was " + stop.was + "; " + label;
   const std::string words =
       cut_short(brush, label, room.width() - wide - button_wide - 16, Role::text, false);
   // On a low mat the line ends at the right, the slip's own line stands before it.
