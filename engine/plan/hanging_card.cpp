@@ -41,7 +41,10 @@ CardCell radius_cell(const Source& source) {
           face, bay.is_by_stations ? "by stations" : "rise " + paper_text(source.entry().rise_um)};
 }
 
-CardCell creep_cell(const BayResult& bay) {
+CardCell creep_cell(const Source& source) {
+  const BayResult& bay = source.bay();
+  if (source.piece() != nullptr && !source.is_panel())
+    return {"cloth creeps at the fly side", "-", "a section", "has none"};
   const std::string figure = short_mm_text(bay.creep_um, 2);
   if (bay.creep_um == 0) return {"cloth creeps at the fly side", figure, "does not", "move"};
   return {"cloth creeps at the fly side", figure, "moves", bay.moves_out ? "OUT" : "IN"};
@@ -177,7 +180,7 @@ HangingCard hanging_card(const job::Job& job, const solve::Results& results, int
   }
   card.cells = {radius_cell(source),
                 {"along the curve", paper_text(of.along_um), "longer by", paper_text(of.extra_um)},
-                creep_cell(of),
+                creep_cell(source),
                 push_cell(source),
                 people_cell(source),
                 weight_cell(of),

@@ -110,8 +110,8 @@ PanelCard panel_card(const job::Job& job, const solve::Results& results, int pie
                 limit_cell(source)};
   card.rows = rows_of(source);
   if (const std::optional<Um> stop = source.panel().rows_stop_um) {
-    card.lines.push_back("Top and bottom rows STOP at " + short_mm_text(*stop, 1) +
-                         " from the hinge side; beyond it the cloth stays free.");
+    card.lines.push_back("Rows STOP at " + short_mm_text(*stop, 1) +
+                         " from the hinge side; the rest stays free.");
   }
   card.lines.push_back(backing_line(source, card));
   card.band = fly_side_words(source.piece().outline, is_face_down);

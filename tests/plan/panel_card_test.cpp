@@ -141,8 +141,7 @@ TEST_CASE("rows that stop short of the fly side say where, and list their last h
   CHECK(made(job).card.lines.size() == 1);
   job.panels[0].rows_stop_um = 302'500;
   const Made it = made(job);
-  CHECK(it.card.lines[0] ==
-        "Top and bottom rows STOP at 302.5 from the hinge side; beyond it the cloth stays free.");
+  CHECK(it.card.lines[0] == "Rows STOP at 302.5 from the hinge side; the rest stays free.");
   REQUIRE(it.card.rows.size() == 3);
   const solve::Row& top = it.results.rows[static_cast<std::size_t>(it.card.rows[1].index)];
   CHECK(top.run.last_um() <= 302'500);
