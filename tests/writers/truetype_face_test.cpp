@@ -30,19 +30,25 @@ TEST_CASE("the cut faces know the signs they were chosen for") {
   const TrueTypeFace main(built_in_faces().main_regular);
   const TrueTypeFace wide(built_in_faces().wide);
   int looked_at = 0;
-  for (const char32_t sign : std::u32string(U"AZaz09 .,\u2192\u00D7\u00B1\u2265\u2212\u2713")) {
+  for (const char32_t sign :
+       std::u32string(U"AZaz09 .,\u2192\u00D7\u00F7\u00B1\u2265\u2212\u2713\u221A\u03C0\u00E9")) {
     CHECK(main.glyph_of(sign) != 0);
     CHECK(wide.glyph_of(sign) != 0);
     ++looked_at;
   }
-  CHECK(looked_at == 15);
+  CHECK(looked_at == 19);
 }
 
-TEST_CASE("polytonic Greek is in the wide face only, and Japanese in neither") {
+TEST_CASE("Greek and Polish are in the wide face only, and Japanese in neither") {
   const TrueTypeFace main(built_in_faces().main_regular);
   const TrueTypeFace wide(built_in_faces().wide);
-  CHECK(main.glyph_of(U'\u1F08') == 0);
-  CHECK(wide.glyph_of(U'\u1F08') != 0);
+  int looked_at = 0;
+  for (const char32_t sign : std::u32string(U"\u03A9\u1F08\u0141")) {
+    CHECK(main.glyph_of(sign) == 0);
+    CHECK(wide.glyph_of(sign) != 0);
+    ++looked_at;
+  }
+  CHECK(looked_at == 3);
   CHECK(wide.glyph_of(U'\u65E5') == 0);
   CHECK(wide.glyph_of(U'\U00010041') == 0);  // Its last sixteen bits are those of A.
 }

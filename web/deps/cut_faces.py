@@ -4,7 +4,8 @@
 
 B612 is the main face; its outlines are cubic (CFF) and are turned into TrueType ones, so that one
 reader of outlines serves both faces. DejaVu Sans Condensed is the wide face: a run of text with a
-sign that B612 lacks is set in it whole. Both are cut to the same signs, as far as they have them.
+sign that the main face lacks is set in it whole. The page opens with the main face, so that one
+holds what our own words and the names of western Europe need, and the wide face all the rest.
 Nothing depends on the clock: two runs give the same bytes.
 """
 
@@ -16,8 +17,13 @@ from fontTools.pens.ttGlyphPen import TTGlyphPen
 from fontTools.subset import Options, Subsetter
 from fontTools.ttLib import TTFont, newTable
 
+# Letters of western Europe, figures, and every sign of our own words.
+MAIN_SIGNS = """
+20-7E A0-FF 152-153 160-161 178 3C0 2010-2015 2018-201E 2020-2022 2026 2030 2032-2033
+2039-203A 20AC 2122 2190-2193 2212 221A 2248 2260 2264-2265 2713
+"""
 # Letters of the languages a job may be named in, figures, and the signs of the trade's papers.
-SIGNS = """
+WIDE_SIGNS = """
 20-7E A0-17F 192 1CD-1DC 1E2-1E3 1EA-1EB 1F4-1F5 1FA-21B 22A-233 2BC 2C6-2C7 2D8-2DD 300-304
 306-308 30A-30C 323 327-328 331 370-3FF 400-45F 1E00-1FFF 2010-2015 2018-201E 2020-2022 2026 2030
 2032-2033 2039-203A 2044 2070-208E 20AC 2116 2122 2126 2150-215E 2190-2199 21A9-21AA 21BA-21BB
@@ -25,14 +31,15 @@ SIGNS = """
 25AA-25AB 25B2-25B3 25B6-25B7 25BC-25BD 25C0-25C1 25CB 25CF 2605-2606 2610-2612 2702 2713-2714 2717
 FFFD
 """
-# Written on every page, so a cut without one of them is refused.
-MAIN_NEEDS = "0123456789.,+-±×−≤≥√✓←↑→↓°µ"
+# Our own words and every page need these, so a cut without one of them is refused.
+MAIN_NEEDS = "0123456789.,+-±×÷−≈≠≤≥√π²³·–—…›″✓←↑→↓°µ€àÿœ"
 WIDE_NEEDS = MAIN_NEEDS + "ŁódźŌsakaἈθῆναιΓΩ⌀∠□■△☐✂½⅛′″"
 
 FACES = (
-    ("main-regular.ttf", "/usr/share/fonts/opentype/b612/B612-Regular.otf", SIGNS, MAIN_NEEDS),
-    ("main-bold.ttf", "/usr/share/fonts/opentype/b612/B612-Bold.otf", SIGNS, MAIN_NEEDS),
-    ("wide.ttf", "/usr/share/fonts/truetype/dejavu/DejaVuSansCondensed.ttf", SIGNS,
+    ("main-regular.ttf", "/usr/share/fonts/opentype/b612/B612-Regular.otf", MAIN_SIGNS,
+     MAIN_NEEDS),
+    ("main-bold.ttf", "/usr/share/fonts/opentype/b612/B612-Bold.otf", MAIN_SIGNS, MAIN_NEEDS),
+    ("wide.ttf", "/usr/share/fonts/truetype/dejavu/DejaVuSansCondensed.ttf", WIDE_SIGNS,
      WIDE_NEEDS),
 )
 
