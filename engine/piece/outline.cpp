@@ -195,6 +195,15 @@ Extent extent(const Outline& outline) {
   return extent;
 }
 
+bool hinge_at_right(const Outline& outline) {
+  for (const Edge& edge : outline.edges) {
+    if (edge.role != EdgeRole::hinge_side) continue;
+    const Extent all = extent(outline);
+    return edge.line.from.x + edge.line.to.x > all.low.x + all.high.x;
+  }
+  return false;
+}
+
 Outline moved(Outline outline, Vec2 by) {
   for (Edge& edge : outline.edges) {
     edge.line.from = edge.line.from + by;

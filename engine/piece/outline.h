@@ -54,6 +54,10 @@ struct Extent {
 };
 Extent extent(const Outline& outline);
 
+/// Which way a panel hangs: true where its first hinge side lies right of its middle, seen from the
+/// front. False without a hinge side.
+bool hinge_at_right(const Outline& outline);
+
 /// The outline moved by `by`.
 Outline moved(Outline outline, Vec2 by);
 

@@ -114,7 +114,7 @@ struct BayResult {
 
   Um creep_um = 0;  ///< at the fly side, either way
   bool moves_out = false;
-  Um slip_most_um = 0;        ///< anywhere on the way: of an S more than the creep
+  Um slip_most_um = 0;        ///< anywhere on the way from the hinge side: of an S more
   std::int64_t ease = 0;      ///< what cloth held point by point gives, thousandths of a percent
   std::optional<Um> stop_um;  ///< from the hinge side: where top and bottom rows stop, not after
   Um bulge_um = 0;            ///< stands up were the piece sewn all round; 0 where cloth moves in

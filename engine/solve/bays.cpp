@@ -1,5 +1,6 @@
 #include "engine/solve/bays.h"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <numbers>
@@ -19,7 +20,7 @@ constexpr double kThousandthsOfPercent = 100'000.0;
 /// A curve as the rest is worked out from it, millimetres and radians; positive turns are to the
 /// bay's own face.
 struct Curve {
-  std::vector<frame::Stretch> stretches;
+  std::vector<frame::Stretch> stretches;  ///< from the hinge side of the panel that hangs there
   double radius = 0;
   double straight = 0;  ///< from end to end
   double along = 0;
@@ -80,11 +81,18 @@ void add_piece(const job::Job& job, const job::Bay& bay, const Results& results,
   result->spare = std::llround((times - 1.0) * kThousandthsOfPercent);
 }
 
-BayResult result_of(const job::Job& job, const job::Bay& bay) {
+/// Stations run from the left, slip from the hinge side.
+bool slips_from_right(const Piece* piece) {
+  return piece != nullptr && piece->kind == PieceKind::panel &&
+         piece::hinge_at_right(piece->outline);
+}
+
+/// `piece` is what hangs there; nullptr: nothing that is known.
+BayResult result_of(const job::Job& job, const job::Bay& bay, const Piece* piece) {
   BayResult result;
   result.code = bay.code;
-  const Curve curve =
-      has_curve_of_stations(bay) ? curve_of_stations(bay, &result) : curve_of_rise(bay);
+  Curve curve = has_curve_of_stations(bay) ? curve_of_stations(bay, &result) : curve_of_rise(bay);
+  if (slips_from_right(piece)) std::reverse(curve.stretches.begin(), curve.stretches.end());
   result.radius_um = to_um(curve.radius);
   result.turn_mdeg = std::llround(curve.turn * 180'000.0 / std::numbers::pi);
   result.along_um = to_um(curve.along);
@@ -114,9 +122,12 @@ std::vector<BayResult> bays_of(const job::Job& job, const Results& results) {
   }
   std::vector<BayResult> bays;
   for (const job::Bay& bay : job.bays) {
-    BayResult& result = bays.emplace_back(result_of(job, bay));
     const auto found = pieces.find(bay.holds);
-    if (bay.stands_empty || found == pieces.end()) continue;
+    const bool is_held = !bay.stands_empty && found != pieces.end();
+    const Piece* piece =
+        is_held ? &results.pieces[static_cast<std::size_t>(found->second)] : nullptr;
+    BayResult& result = bays.emplace_back(result_of(job, bay, piece));
+    if (!is_held) continue;
     result.piece = found->second;
     add_piece(job, bay, results, &result);
   }

@@ -135,7 +135,7 @@ Sum stop_sum(const Asked& asked) {
   const std::string limit = told(plain_mm(material::kAssumedSlipLimitUm), true);
   sum.numbers = {equals(limit + " × " + asked.radius() + " ÷ " + asked.apart(), sum.figure)};
   if (!asked.result.is_by_stations) return sum;
-  sum.rule = "where the slip along the stations first comes to its limit";
+  sum.rule = "where the slip along the stations, from the hinge side, first comes to its limit";
   sum.numbers = {"limit " + limit, sum.figure};
   return sum;
 }

@@ -5,7 +5,8 @@ Curve     Chord and rise: a circle, its turn from the slope at its end. Three st
           stations the middle of the arcs of both circles that pass through them.
 Creep     Slip distance times turn; cloth moves out where the frame is hollow to the viewer.
 Stop      The first place where the slip comes to a half millimetre, either way, in whole
-          micrometres not after it.
+          micrometres not after it. Slip runs from the hinge side, stations from the left: under a
+          panel hinged at the right the stretches are walked backwards.
 Bulge     Half a sine over the length along the curve, longer by the creep; its length by the
           trapezium rule, which has no error to speak of over a whole period.
 Limit     Thickness of leaf, backing or facing by the times it may stay bent (PETG 150), the
@@ -157,6 +158,17 @@ def held_by(job, bay, pieces):
     return None
 
 
+def _hinge_at_right(piece, entry):
+    if piece.kind != "panel":
+        return False
+    if "outline" not in entry:
+        return entry["hinge_side"] == "right"
+    edges = entry["outline"]
+    at = [float(edge["from_mm"][0]) for edge in edges]
+    hinge = next(i for i, edge in enumerate(edges) if edge["role"] == "hinge_side")
+    return at[hinge] + at[(hinge + 1) % len(at)] > min(at) + max(at)
+
+
 def limit_um(job, piece, entry):
     items = ([("backing", "backing_thickness_mm", "petg"),
               ("facing", "facing_thickness_mm", "polycarbonate")] if piece.kind == "panel" else
@@ -205,6 +217,9 @@ def _of_piece(job, bay, pieces, curve, length, absent):
 def bay_figures(job, bay, pieces, length, absent):
     """One bay; `length` makes a leaf of thousandths, `absent` stands for what must not be there."""
     curve, apart = curve_of(bay), float(job["slip_distance_mm"])
+    held = held_by(job, bay, pieces)
+    if held and _hinge_at_right(*held):
+        curve.stretches = curve.stretches[::-1]
     along_um, creep = nearest(curve.along * 1000), apart * curve.turn
     creep_um = nearest(abs(creep) * 1000)
     is_out = creep_um > 0 and (creep > 0) == (bay["face"] == "hollow")

@@ -265,3 +265,10 @@ TEST_CASE("a panel without a hinge side or without a fly side is refused") {
   CHECK(panel_outline(edges_through(arched(401))).problem().code == outline_arc_too_deep);
   CHECK(panel_outline(edges_through(five_edged())).is_ok());
 }
+
+TEST_CASE("a panel hangs from the side of its middle on which its hinge side lies") {
+  CHECK_FALSE(hinge_at_right(panel_outline(600, 1200, true)));
+  CHECK(hinge_at_right(panel_outline(600, 1200, false)));
+  CHECK_FALSE(hinge_at_right(*panel_outline(edges_through(five_edged()))));
+  CHECK_FALSE(hinge_at_right(sleeve_outline(0, 110, 1800)));
+}

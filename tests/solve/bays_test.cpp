@@ -183,6 +183,41 @@ TEST_CASE("a bay that bends both ways creeps less at its far edge than on the wa
   CHECK(bay.extra_um > 30'000);
 }
 
+TEST_CASE("an uneven bay slips from the hinge side, whichever side that is") {
+  job::Job job = job_with_bay(800, 120, "hollow");
+  // Almost straight at the left, round at the right.
+  job.bays[0].stations_um = {{0, 0}, {300'000, 40'000}, {600'000, 70'000}, {800'000, 0}};
+  const auto hinged = [&job](const char* side) {
+    job.panels[0].hinge_side = side;
+    return first_bay(job);
+  };
+  const BayResult left = hinged("left");
+  const BayResult right = hinged("right");
+  REQUIRE(left.stop_um.has_value());
+  REQUIRE(right.stop_um.has_value());
+  CHECK(*left.stop_um > *right.stop_um + 50'000);
+  CHECK(left.creep_um == right.creep_um);
+  CHECK(left.tightest_station == 3);
+  CHECK(right.tightest_station == 3);
+  job.bays[0].stations_um = {{0, 0}, {200'000, 70'000}, {500'000, 40'000}, {800'000, 0}};
+  CHECK(hinged("right").stop_um == left.stop_um);
+  CHECK(hinged("left").stop_um == right.stop_um);
+  job.bays[0].stands_empty = true;
+  CHECK(hinged("right").stop_um == right.stop_um);
+}
+
+TEST_CASE("a bay that turns back before its end slips most seen from its longer bend") {
+  job::Job job = job_with_bay(1'200, 0, "bulging");
+  job.bays[0].stations_um = {{0, 0},       {300'000, 90'000},   {600'000, 90'000},
+                             {900'000, 0}, {1'000'000, -8'000}, {1'200'000, 0}};
+  const BayResult left = first_bay(job);
+  job.panels[0].hinge_side = "right";
+  const BayResult right = first_bay(job);
+  CHECK(left.slip_most_um > right.slip_most_um);
+  CHECK(left.creep_um == right.creep_um);
+  CHECK(left.moves_out == right.moves_out);
+}
+
 TEST_CASE("the sums of a bay's figures are true as they are written") {
   int lines = 0;
   for (const job::Job& job : {job_with_bay(800, 120, "hollow"), job_with_bay(1'000, 150, "hollow"),

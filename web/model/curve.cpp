@@ -68,7 +68,7 @@ void set_piece(const Solved& now, const solve::BayResult& result, CurveView* vie
   view->hangs = std::string("holds ") + (view->holds_panel ? "panel " : "section ") + piece.code;
   if (!view->holds_panel) return;
   const job::Panel& panel = now.job.panels[static_cast<std::size_t>(piece.entry)];
-  view->fly_is_right = panel.hinge_side == "left";
+  view->fly_is_right = !piece::hinge_at_right(piece.outline);
   const auto bare = panel.cloth ? panel.cloth->in_from_fly_side_um : std::nullopt;
   view->has_facing = panel.facing_thickness_um.has_value();
   view->short_of_fly_um = bare.value_or(material::kAssumedClothInFromFlySideUm);
