@@ -153,6 +153,49 @@ TEST_CASE("the push shown is that of the results, and a flat bay has none") {
   CHECK(!has(curve_lines(solved(hung(0, "hollow")), nullptr, 0), "people"));
 }
 
+TEST_CASE("weight and what hangs on it are said as far as they are known") {
+  job::Job job = hung(51, "hollow");
+  job::FixingRow row;
+  row.edge = "top";
+  row.in_from_edge_um = 10'000;
+  row.kept_clear_um = {70'000, 70'000};
+  row.spacing_um = 300'000;
+  job.bays[0].fixings.push_back(row);
+  const auto label_of = [](const std::vector<FollowLine>& lines, const std::string& id) {
+    for (const FollowLine& line : lines) {
+      if (line.id == id) return line.label;
+    }
+    return std::string("none");
+  };
+  const auto part = curve_lines(solved(job), nullptr, 0);
+  // source: 1.04 × 2 × 1.27 kg of sheet 1 thick, the cloth not known; × 9.80665
+  CHECK(figure_of(part, "mass") == "2641.6");
+  CHECK(figure_of(part, "weight") == "25.9");
+  CHECK(label_of(part, "mass") == "Weight, at least");
+  CHECK(label_of(part, "fixing") == "Most on one fixing, at least");
+  job.materials.values[material::Field::panel_cloth_mass].thousandths = 300'000;
+  const Solved now = solved(job);
+  const auto all = curve_lines(now, nullptr, 0);
+  const solve::BayLoads& loads = *now.results.bays[0].loads;
+  CHECK(label_of(all, "mass") == "Weight");
+  CHECK(figure_of(all, "per_stitch") == mm_text(loads.per_stitch_mn, 2));
+  CHECK(figure_of(all, "corner") == mm_text(loads.corner_mn, 1));
+  // source: textbook tables of continuous beams, 4 supports: .1333 .3667 .3667 .1333
+  CHECK(figure_of(all, "fixing") == mm_text(loads.weight_mn * 11 / 30, 1));
+  int ran = 0;
+  for (const FollowLine& line : all) {
+    if (line.unit != "N" || line.rank != LineRank::more || line.id == "locked") continue;
+    CHECK(line.sum.rule.find("not a structural calculation") != std::string::npos);
+    for (const std::string& numbers : line.sum.numbers) CHECK(fault_in_line(numbers) == "");
+    ++ran;
+  }
+  CHECK(ran == 4);
+  job.bays[0].fixings.clear();
+  CHECK(!has(curve_lines(solved(job), nullptr, 0), "fixing"));
+  job.bays[0].stands_empty = true;
+  CHECK(!has(curve_lines(solved(job), nullptr, 0), "mass"));
+}
+
 TEST_CASE("bays are ranked by their radius and by their force") {
   const Solved harbour = solved(demo_job("harbour-ledger"));
   const auto by_radius = ranked_bays(harbour, false);

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <utility>
 
 #include "engine/solve/bays.h"
@@ -51,6 +52,38 @@ void add_push(const Solved& now, int bay, Lines& lines) {
   add(lines, "push", "Push in the middle", std::move(sum_of));
 }
 
+/// A force on a stitch or a fixing, which is no structural figure.
+void add_load(Lines& lines, std::string id, std::string label, solve::Sum sum) {
+  sum.rule += "; not a structural calculation";
+  add(lines, std::move(id), std::move(label), std::move(sum), "N", LineRank::more);
+}
+
+/// What the piece weighs, and what hangs on a stitch and a fixing; nothing where no part of it has
+/// a known weight.
+void add_loads(const Solved& now, int bay, Lines& lines) {
+  const solve::BayResult& result = now.results.bays[static_cast<std::size_t>(bay)];
+  if (!result.loads || result.loads->mass_mg == 0) return;
+  const solve::BayLoads& loads = *result.loads;
+  const std::string known = loads.is_whole ? "" : ", at least";
+  const auto sum = [&](BayFigure figure) {
+    return solve::bay_sum(now.job, now.results, bay, figure);
+  };
+  add(lines, "mass", "Weight" + known, sum(BayFigure::mass), "g", LineRank::more);
+  add_load(lines, "weight", "Pull of the weight" + known, sum(BayFigure::weight));
+  if (loads.stitches > 0) {
+    add_load(lines, "per_stitch", "On one top stitch" + known, sum(BayFigure::per_stitch));
+  }
+  if (loads.sewn_mn > 0) {
+    add_load(lines, "corner", "Corner lift, a stitch" + known, sum(BayFigure::corner));
+  }
+  if (loads.fixings_mn.empty()) return;
+  const auto most = std::max_element(loads.fixings_mn.begin(), loads.fixings_mn.end());
+  const solve::FixingPlace place{bay, loads.fixing_row,
+                                 static_cast<int>(most - loads.fixings_mn.begin())};
+  add_load(lines, "fixing", "Most on one fixing" + known,
+           solve::fixing_sum(now.job, now.results, place, solve::FixingFigure::load));
+}
+
 Lines lines_of(const Solved& now, int bay) {
   Lines lines;
   const solve::BayResult& result = now.results.bays[static_cast<std::size_t>(bay)];
@@ -78,6 +111,7 @@ Lines lines_of(const Solved& now, int bay) {
     add(lines, "limit", "Stay-bent limit", sum(BayFigure::limit));
     if (!result.is_flat()) add(lines, "spare", "Spare over the limit", sum(BayFigure::spare));
     add(lines, "room", "Room for the piece", sum(BayFigure::room), "", LineRank::more);
+    add_loads(now, bay, lines);
   }
   if (is_panel && !result.is_flat()) {
     add(lines, "ease", "Ease asked of the cloth", sum(BayFigure::ease), "", LineRank::more);
