@@ -17,6 +17,19 @@ Finding warn(const char* code, std::string figure) {
 
 std::string assumed(const FixingNeed& need) { return need.is_assumed ? " assumed" : ""; }
 
+/// What helps a screw that meets the cloth. Where the cloth begins near the edge, no place between
+/// them is far enough from both.
+std::string off_the_cloth(Um cloth_um, const FixingNeed& need) {
+  const Um bare = kScrewsToEdge * need.screw_um + need.screw_um / 2;
+  if (cloth_um < bare) {
+    return std::string(need.is_assumed ? "Enter where the cloth lies; a screw" : "A screw") +
+           " wants " + short_mm_text(bare, 1) +
+           " of bare sheet: set the cloth farther in, or cut the sheet wider.";
+  }
+  return need.is_assumed ? "Enter where the cloth lies, or set the fixings nearer the edge."
+                         : "Set the fixings nearer the edge, or the cloth farther in.";
+}
+
 }  // namespace
 
 Finding no_such_edge(const std::string& edge, const std::string& piece) {
@@ -69,9 +82,7 @@ std::optional<Finding> screw_in_cloth(Um in_um, Um cloth_um, const FixingNeed& n
                      mm_text_beside(cloth_um, reach) + assumed(need) +
                      ": no screw goes through cloth.";
   finding.brief = "screw in the cloth";
-  finding.change = need.is_assumed
-                       ? "Enter where the cloth lies, or set the fixings nearer the edge."
-                       : "Set the fixings nearer the edge, or the cloth farther in.";
+  finding.change = off_the_cloth(cloth_um, need);
   finding.sum = exact_mm_text(in_um) + " + " + exact_mm_text(need.screw_um) +
                 " ÷ 2 = " + mm_text(reach, 2) + ", cloth from " + exact_mm_text(cloth_um) +
                 assumed(need);

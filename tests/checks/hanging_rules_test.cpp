@@ -82,3 +82,26 @@ TEST_CASE(
         "200.0 over 800 / 5 = 160 (exact shape: pushed in the middle, chord fixed, ends free to "
         "slide)");
 }
+
+TEST_CASE("a screw in the cloth is sent to the edge only where it finds room there") {
+  struct Case {
+    Um cloth_um;
+    const char* words;
+  };
+  // source: two screws of 5 from the edge to the middle, half a screw beyond it
+  const Case cases[] = {
+      {8'000, "12.5 of bare sheet"}, {12'499, "12.5 of bare sheet"}, {12'500, "nearer the edge"}};
+  int ran = 0;
+  for (const Case& one : cases) {
+    for (const bool is_assumed : {true, false}) {
+      const checks::FixingNeed need{5'000, 15'000, is_assumed};
+      const auto finding = checks::screw_in_cloth(17'500, one.cloth_um, need);
+      REQUIRE(finding);
+      CHECK(finding->change.find(one.words) != std::string::npos);
+      CHECK((finding->change.rfind("Enter where", 0) == 0) == is_assumed);
+      ++ran;
+    }
+  }
+  CHECK(ran == 6);
+  CHECK_FALSE(checks::screw_in_cloth(10'000, 12'500, {5'000, 15'000, true}));
+}
