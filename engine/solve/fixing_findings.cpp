@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <limits>
+#include <optional>
 #include <utility>
 
 #include "engine/checks/hanging_rules.h"
@@ -76,14 +77,16 @@ Um nearest_edge_um(const Looked& at, const BayFixings& row) {
   return least;
 }
 
-Um nearest_row_um(const Looked& at, const BayFixings& row) {
-  Um least = std::numeric_limits<Um>::max();
+/// From the middle of a hole to the nearest row of stitches; nothing where the piece has none.
+std::optional<Um> nearest_row_um(const Looked& at, const BayFixings& row) {
+  std::optional<Um> least;
   for (int i = at.piece.first_row; i < at.piece.first_row + at.piece.row_count; ++i) {
     const Row& sewn = at.results.rows[static_cast<std::size_t>(i)];
     if (sewn.kind != RowKind::stitch || sewn.run.is_empty) continue;
     for (const BayFixing& fixing : row.fixings) {
-      least = std::min(least, to_um(distance_to(sewn.guide, from_um(sewn.run.first_um()),
-                                                from_um(sewn.run.last_um()), place_of(fixing))));
+      const Um near = to_um(distance_to(sewn.guide, from_um(sewn.run.first_um()),
+                                        from_um(sewn.run.last_um()), place_of(fixing)));
+      least = std::min(least.value_or(near), near);
     }
   }
   return least;
@@ -125,7 +128,8 @@ Um least_between_um(const BayFixings& row) {
 void check_row(const Looked& at, const BayFixings& row) {
   if (row.fixings.empty()) return;
   at.say(checks::fixing_near_edge(nearest_edge_um(at, row), at.need), row.edge);
-  at.say(checks::washer_on_row(nearest_row_um(at, row), at.need), row.edge);
+  const std::optional<Um> near_row = nearest_row_um(at, row);
+  if (near_row) at.say(checks::washer_on_row(*near_row, at.need), row.edge);
   const ClothFrom cloth = cloth_from(at, row);
   checks::FixingNeed need = at.need;
   need.is_assumed = cloth.is_assumed;

@@ -134,6 +134,10 @@ TEST_CASE("fixings that cannot do their work are said, their neighbours pass") {
   on_row.in_from_edge_um = 35'000;
   CHECK(says(hung({on_row}), "washer_on_row"));
   CHECK(says(hung({on_row}), "screw_in_cloth"));
+  job::Job unsewn = hung({on_row});
+  unsewn.panels[0].rows_on.emplace();
+  CHECK_FALSE(says(unsewn, "washer_on_row"));
+  CHECK(says(unsewn, "screw_in_cloth"));
   auto touching = good;
   touching.in_from_edge_um = 17'500;
   CHECK_FALSE(says(hung({touching}), "screw_in_cloth"));
