@@ -171,8 +171,8 @@ TEST_CASE("weight and what hangs on it are said as far as they are known") {
   // source: 1.04 × 2 × 1.27 kg of sheet 1 thick, the cloth not known; × 9.80665
   CHECK(figure_of(part, "mass") == "2641.6");
   CHECK(figure_of(part, "weight") == "25.9");
-  CHECK(label_of(part, "mass") == "Weight, at least");
-  CHECK(label_of(part, "fixing") == "Most on one fixing, at least");
+  CHECK(label_of(part, "mass") == "Weight at least");
+  CHECK(label_of(part, "fixing") == "On one fixing at least, most");
   job.materials.values[material::Field::panel_cloth_mass].thousandths = 300'000;
   const Solved now = solved(job);
   const auto all = curve_lines(now, nullptr, 0);

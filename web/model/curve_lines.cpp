@@ -36,11 +36,11 @@ void add_push(const Solved& now, int bay, Lines& lines) {
     add(lines, "people", "People pushing", sum(BayFigure::people));
     const auto& plies = result.force->plies;
     for (std::size_t i = 0; i < plies.size() && plies.size() > 1; ++i) {
-      const std::string label = "Push, " + plies[i].words + " alone";
+      const std::string label = plies[i].words + " alone, push";
       add(lines, "ply." + std::to_string(i), label,
           solve::ply_sum(now.job, now.results, bay, static_cast<int>(i)), "N", LineRank::more);
     }
-    add(lines, "locked", "Push, locked as one", sum(BayFigure::locked), "N", LineRank::more);
+    add(lines, "locked", "Locked as one, push", sum(BayFigure::locked), "N", LineRank::more);
     return;
   }
   if (result.is_flat()) return;
@@ -64,23 +64,23 @@ void add_loads(const Solved& now, int bay, Lines& lines) {
   const solve::BayResult& result = now.results.bays[static_cast<std::size_t>(bay)];
   if (!result.loads || result.loads->mass_mg == 0) return;
   const solve::BayLoads& loads = *result.loads;
-  const std::string known = loads.is_whole ? "" : ", at least";
+  const std::string known = loads.is_whole ? "" : " at least";
   const auto sum = [&](BayFigure figure) {
     return solve::bay_sum(now.job, now.results, bay, figure);
   };
   add(lines, "mass", "Weight" + known, sum(BayFigure::mass), "g", LineRank::more);
   add_load(lines, "weight", "Pull of the weight" + known, sum(BayFigure::weight));
   if (loads.stitches > 0) {
-    add_load(lines, "per_stitch", "On one top stitch" + known, sum(BayFigure::per_stitch));
+    add_load(lines, "per_stitch", "On a top stitch" + known, sum(BayFigure::per_stitch));
   }
   if (loads.sewn_mn > 0) {
-    add_load(lines, "corner", "Corner lift, a stitch" + known, sum(BayFigure::corner));
+    add_load(lines, "corner", "Corner lift" + known + ", a stitch", sum(BayFigure::corner));
   }
   if (loads.fixings_mn.empty()) return;
   const auto most = std::max_element(loads.fixings_mn.begin(), loads.fixings_mn.end());
   const solve::FixingPlace place{bay, loads.fixing_row,
                                  static_cast<int>(most - loads.fixings_mn.begin())};
-  add_load(lines, "fixing", "Most on one fixing" + known,
+  add_load(lines, "fixing", "On one fixing" + known + ", most",
            solve::fixing_sum(now.job, now.results, place, solve::FixingFigure::load));
 }
 
